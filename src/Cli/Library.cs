@@ -1,0 +1,49 @@
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
+
+namespace Umpirage.Cli;
+
+/// <summary>Reads the folders of codes and plays. The only place that opens files.</summary>
+internal static class Library
+{
+    /// <summary>All sheets and layers, or only the named sheets and what they use.</summary>
+    public static Codebook Codes(Request request, IReadOnlyCollection<string>? only = null)
+    {
+        var folder = request.Codes;
+        var roster = Path.Combine(folder, "roster.txt");
+        var layers = Files(Path.Combine(folder, "layers"), "*.layer");
+        if (only is not null)
+        {
+            var book = Codebook.Read((Name(roster), File.ReadAllText(roster)), layers.Select(Text));
+            if (only.All(sheet => Load(book, folder, sheet))) return book;
+        }
+        return Codebook.Read((Name(roster), File.ReadAllText(roster)), Files(Path.Combine(folder, "sheets"), "*.sheet").Concat(layers).Select(Text));
+    }
+
+    private static bool Load(Codebook book, string folder, string sheet)
+    {
+        if (book.Sheet(sheet) is not null) return true;
+        var file = Path.Combine(folder, "sheets", Slug(sheet) + ".sheet");
+        if (!File.Exists(file)) return false;
+        book.Add(Name(file), File.ReadAllText(file));
+        return book.Sheet(sheet) is { } read && read.Uses.All(u => Load(book, folder, u.Sheet));
+    }
+
+    private static string Slug(string sheet) =>
+        string.Join('-', new string([.. sheet.ToLowerInvariant().Where(c => c != '\'' && c != ',' && c != ':')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    public static IReadOnlyList<Play> Plays(string folder, List<Finding> findings) =>
+        [.. Files(folder, "*.play").Select(f => PlayReader.Read(Name(f), File.ReadAllText(f), findings))];
+
+    /// <summary>Cases that could not be stated, as "ID | reason".</summary>
+    public static IReadOnlyList<string> NotStated(string casebook) =>
+        [.. Files(Path.Combine(casebook, "not-stated"), "*.txt").SelectMany(File.ReadAllLines).Where(l => l.Trim() != "" && l[0] != '#')];
+
+    private static IReadOnlyList<string> Files(string folder, string pattern) =>
+        Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal)] : [];
+
+    private static (string, string) Text(string file) => (Name(file), File.ReadAllText(file));
+
+    private static string Name(string file) => Path.GetRelativePath(Environment.CurrentDirectory, file) is var near && near.StartsWith("..", StringComparison.Ordinal) ? file : near;
+}

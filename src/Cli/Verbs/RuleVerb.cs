@@ -1,0 +1,30 @@
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
+
+namespace Umpirage.Cli.Verbs;
+
+internal static class RuleVerb
+{
+    public static int Run(Request request)
+    {
+        if (request.Words.Count == 0) { Console.Error.WriteLine("name a .play file; codes/GUIDE.md shows one"); return Verb.Unusable; }
+        var file = request.Words[0];
+        if (!File.Exists(file)) { Console.Error.WriteLine($"there is no file '{file}'"); return Verb.Unusable; }
+        var findings = new List<Finding>();
+        var play = PlayReader.Read(file, File.ReadAllText(file), findings);
+        var book = Library.Codes(request, [play.Sheet]);
+        findings.AddRange(book.Findings);
+        var code = request.Words.Count > 1 ? request.Words[1] : play.Code;
+        var ruling = Casebook.Rule(book, play, request.Today, findings, code);
+        if (ruling is null || findings.Count > 0)
+        {
+            foreach (var finding in findings) Console.Error.WriteLine(finding);
+            return Verb.Unusable;
+        }
+        var answer = Answer.Of(ruling, Elsewhere.Of(book, play, ruling, request.Today));
+        if (request.Json) Json.Write(answer);
+        else Console.Write(answer.Text(play.Situation));
+        return ruling.IsRuled ? Verb.Fine : Verb.No;
+    }
+}

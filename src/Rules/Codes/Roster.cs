@@ -1,0 +1,65 @@
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.Rules.Codes;
+
+/// <summary>
+/// The names that sheets and addresses may use: games, divisions, bodies, and what leagues call the divisions they play.
+/// Read from data, so that no division stands in the program.
+/// </summary>
+public sealed class Roster
+{
+    public List<string> Games { get; } = [];
+    public List<string> Divisions { get; } = [];
+    public List<Body> Bodies { get; } = [];
+    /// <summary>A league's own name for a division, and the game and division it stands for.</summary>
+    public Dictionary<string, string> PlayedAs { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    public Body? Body(string game, string name) =>
+        Bodies.FirstOrDefault(b => b.Game == game && (Words.Same(b.Name, name) || b.Aliases.Any(a => Words.Same(a, name))));
+
+    /// <summary>Reads lines such as "game softball", "division 12U", "body softball USA (ASA): title" and "SB 12U = softball/12U".</summary>
+    public static Roster Read(string file, string text, List<Finding> findings)
+    {
+        var roster = new Roster();
+        foreach (var line in SourceLine.Of(text))
+        {
+            var word = line.Text.Split(' ', 2);
+            var rest = word.Length > 1 ? word[1].Trim() : "";
+            if (word[0] == "game" && rest != "") roster.Games.Add(rest);
+            else if (word[0] == "division" && rest != "") roster.Divisions.Add(rest);
+            else if (word[0] == "body" && BodyLine(rest) is { } body) roster.Bodies.Add(body);
+            else if (line.Text.Split('=') is [var played, var address] && CodeAddress.Read(address.Trim()) is { } code)
+                roster.PlayedAs[played.Trim()] = code.ToString();
+            else
+                findings.Add(new(FindingKind.UnreadableLine, file, line.Number,
+                    $"cannot read '{line.Short}'; write 'game …', 'division …', 'body GAME NAME: title' or 'NAME AS PLAYED = game/division'"));
+        }
+        return roster;
+    }
+
+    private static Body? BodyLine(string text)
+    {
+        var colon = text.IndexOf(':');
+        if (colon < 0) return null;
+        var head = text[..colon].Split(' ', 3, StringSplitOptions.RemoveEmptyEntries);
+        if (head.Length < 2) return null;
+        var aliases = head.Length == 3 ? head[2].Trim('(', ')').Split(',').Select(a => a.Trim()).ToList() : [];
+        return new(head[1], head[0], text[(colon + 1)..].Trim(), aliases);
+    }
+}
+
+/// <summary>A line of a file that says something: comments and blank lines are passed over, white space is folded.</summary>
+public readonly record struct SourceLine(int Number, string Text)
+{
+    public string Short => Text.Length <= 60 ? Text : Text[..57] + "...";
+
+    public static IEnumerable<SourceLine> Of(string text)
+    {
+        using var reader = new StringReader(text);
+        for (var number = 1; reader.ReadLine() is { } raw; number++)
+        {
+            var tidy = Words.Tidy(raw);
+            if (tidy.Length > 0 && tidy[0] != '#') yield return new(number, tidy);
+        }
+    }
+}

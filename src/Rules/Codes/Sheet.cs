@@ -1,0 +1,64 @@
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.Rules.Codes;
+
+/// <summary>A rule sheet as it was read: one subject, both games, every division. Words are not yet bound to facts; see <see cref="Binder"/>.</summary>
+public sealed class Sheet
+{
+    public required string File { get; init; }
+    public string Name { get; set; } = "";
+    public string Group { get; set; } = "";
+    public string About { get; set; } = "";
+    public string? OnlyFor { get; set; }
+    public List<Term> Facts { get; } = [];
+    public List<Term> Decisions { get; } = [];
+    public List<Clause> Impossible { get; } = [];
+    public List<Use> Uses { get; } = [];
+    public List<Parameter> Parameters { get; } = [];
+    public List<Must> Musts { get; } = [];
+    public List<Clause> Rules { get; } = [];
+
+    public bool Speaks(string game) => OnlyFor is null || OnlyFor == game;
+}
+
+/// <summary>A fact or a decision: a name and the values it may take, in order when <paramref name="Ordered"/>.</summary>
+public sealed record Term(string Name, IReadOnlyList<string> Values, bool Ordered, int Line)
+{
+    public string? Question { get; set; }
+    public Band? Band { get; set; }
+}
+
+/// <summary>A fact that is a band over a number: <paramref name="Edges"/> are quantities or [parameters]; an edge belongs to the band above it.</summary>
+public sealed record Band(string Unit, double Low, double High)
+{
+    public List<string> Edges { get; } = [];
+}
+
+/// <summary>Another sheet's decision, used as a fact.</summary>
+public sealed record Use(string Decision, string Sheet, int Line);
+
+/// <summary>What the values of a sheet have to obey: [left] op [right] x factor, within a tolerance.</summary>
+public sealed record Must(string Id, string Title, string Text, int Line);
+
+/// <summary>A rule, an exception inside one, or an impossible combination.</summary>
+public sealed class Clause
+{
+    public required string Id { get; init; }
+    public required string Title { get; init; }
+    public required int Line { get; init; }
+    /// <summary>The file it was written in: the sheet's, or that of the layer which adds an exception.</summary>
+    public required string File { get; init; }
+    public string? Layer { get; init; }
+    public string? Reason { get; set; }
+    public List<Phrase> When { get; } = [];
+    public List<Phrase> Then { get; } = [];
+    public List<ScopedCite> Cites { get; } = [];
+    public List<string> PrevailsOver { get; } = [];
+    public List<Clause> Exceptions { get; } = [];
+    /// <summary>The highest kind of layer that may add an exception to this rule.</summary>
+    public LayerKind OpenTo { get; set; } = LayerKind.Book;
+}
+
+public sealed record Phrase(string Text, int Line);
+
+public sealed record ScopedCite(Scope? Scope, Citation Citation);

@@ -1,0 +1,223 @@
+using System.Globalization;
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.Rules.Codes;
+
+/// <summary>
+/// Reads the text of a sheet, line by line, and reports every fault at once. The language is described in codes/GUIDE.md.
+/// </summary>
+public sealed class SheetReader
+{
+    private enum Part { Head, Facts, Impossible, Uses, Decides, Parameter, Must, Rules }
+
+    private readonly string file;
+    private readonly Roster roster;
+    private readonly List<Finding> findings;
+    private readonly Sheet sheet;
+    private readonly ClauseReader clauses;
+    private Part part = Part.Head;
+    private Term? term;
+    private Parameter? parameter;
+
+    private SheetReader(string file, Roster roster, List<Finding> findings)
+    {
+        (this.file, this.roster, this.findings) = (file, roster, findings);
+        sheet = new() { File = file };
+        clauses = new(file, null, roster, findings);
+    }
+
+    public static Sheet Read(string file, string text, Roster roster, List<Finding> findings)
+    {
+        var reader = new SheetReader(file, roster, findings);
+        foreach (var line in SourceLine.Of(text)) reader.Line(line);
+        reader.Finish();
+        return reader.sheet;
+    }
+
+    private void Fault(FindingKind kind, int line, string message) => findings.Add(new(kind, file, line, message));
+
+    private void Line(SourceLine line)
+    {
+        if (Heading(line)) return;
+        switch (part)
+        {
+            case Part.Head: Head(line); break;
+            case Part.Facts: Fact(line); break;
+            case Part.Impossible: ClauseLine(line, sheet.Impossible, "I1: title"); break;
+            case Part.Uses: UseLine(line); break;
+            case Part.Decides: if (TermLine(line) is { } decision) sheet.Decisions.Add(decision); break;
+            case Part.Parameter: ParameterLine(line); break;
+            case Part.Must: MustLine(line); break;
+            case Part.Rules: if (!clauses.Line(line)) Unreadable(line, "a line of a rule begins with cite, when, and, then, reason, prevails over or open to"); break;
+        }
+    }
+
+    private void Unreadable(SourceLine line, string allowed) => Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; {allowed}");
+
+    private bool Heading(SourceLine line)
+    {
+        Part? next = line.Text switch
+        {
+            "Facts" => Part.Facts, "Impossible" => Part.Impossible, "Uses" => Part.Uses, "Decides" => Part.Decides, "Must" => Part.Must, _ => null,
+        };
+        if (next is { } heading) { Enter(heading); return true; }
+        if (line.Text.StartsWith("Parameter ", StringComparison.Ordinal)) { Enter(Part.Parameter); NewParameter(line); return true; }
+        if (line.Text.StartsWith("Rule ", StringComparison.Ordinal))
+        {
+            Enter(Part.Rules);
+            if (clauses.Begin(line, line.Text[5..], "Rule R1: title") is { } rule) sheet.Rules.Add(rule);
+            return true;
+        }
+        if (line.Text.StartsWith("Must ", StringComparison.Ordinal)) { Enter(Part.Must); MustLine(line with { Text = line.Text[5..] }); return true; }
+        if (part != Part.Rules || !line.Text.StartsWith("Except ", StringComparison.Ordinal)) return false;
+        clauses.BeginException(line);
+        return true;
+    }
+
+    private void Enter(Part next)
+    {
+        part = next;
+        term = null;
+        clauses.Close();
+    }
+
+    private void Head(SourceLine line)
+    {
+        var (key, value) = Split(line.Text, ':');
+        switch (key)
+        {
+            case "Sheet" when value != "": sheet.Name = value; break;
+            case "group" when value != "": sheet.Group = value; break;
+            case "about": sheet.About = value; break;
+            case "see also": break;
+            case "for" when roster.Games.Contains(value): sheet.OnlyFor = value; break;
+            default: Unreadable(line, "a sheet begins with 'Sheet: name', 'group: name' and 'about: one sentence'"); break;
+        }
+    }
+
+    private void Fact(SourceLine line)
+    {
+        if (term is not null && line.Text.StartsWith("ask:", StringComparison.Ordinal)) { term.Question = line.Text[4..].Trim(); return; }
+        if (term is not null && line.Text.StartsWith("number of ", StringComparison.Ordinal)) { NumberLine(line); return; }
+        if (term is not null && line.Text.StartsWith("edges:", StringComparison.Ordinal)) { EdgesLine(line); return; }
+        if (TermLine(line) is not { } fact) return;
+        term = fact;
+        sheet.Facts.Add(fact);
+    }
+
+    private void NumberLine(SourceLine line)
+    {
+        var words = line.Text["number of ".Length..].Split(" from ");
+        if (words.Length == 2 && words[1].Split(" to ") is [var low, var high]
+            && double.TryParse(low, NumberStyles.Float, CultureInfo.InvariantCulture, out var from)
+            && double.TryParse(high, NumberStyles.Float, CultureInfo.InvariantCulture, out var to) && from < to && double.IsFinite(from) && double.IsFinite(to))
+            term!.Band = new(Quantity.Plural(words[0].Trim()), from, to);
+        else Unreadable(line, "write 'number of pitches from 0 to 300'");
+    }
+
+    private void EdgesLine(SourceLine line)
+    {
+        if (term!.Band is null) { Unreadable(line, "first say 'number of UNIT from LOW to HIGH'"); return; }
+        term.Band.Edges.AddRange(line.Text["edges:".Length..].Split(',').Select(e => e.Trim()));
+        if (term.Band.Edges.Count != term.Values.Count - 1 || !term.Ordered)
+            Fault(FindingKind.ImpossibleValue, line.Number, $"'{term.Name}' has {term.Values.Count} bands and {term.Band.Edges.Count} edges; bands are written in order with '<', with one edge between neighbours");
+    }
+
+    private void UseLine(SourceLine line)
+    {
+        var at = line.Text.IndexOf(" from ", StringComparison.Ordinal);
+        if (at <= 0) { Unreadable(line, "write 'DECISION from SHEET'"); return; }
+        sheet.Uses.Add(new(line.Text[..at], line.Text[(at + 6)..], line.Number));
+    }
+
+    private Term? TermLine(SourceLine line)
+    {
+        var (name, text) = Split(line.Text, ':');
+        var ordered = text.Contains(" < ");
+        if (name == "" || text == "" || (ordered && text.Contains(" | "))) { Unreadable(line, "write 'name : value | value', or 'name : value < value' when the order counts"); return null; }
+        if (text.StartsWith("number of ", StringComparison.Ordinal)) { Unreadable(line, "name the bands first, in order: 'name : too few < enough', then 'number of … from … to …' and 'edges: …' under it"); return null; }
+        var values = text.Split(ordered ? " < " : " | ").Select(v => v.Trim()).ToList();
+        if (values.Any(v => v == "")) { Fault(FindingKind.BlankCell, line.Number, $"a value of '{name}' is blank"); return null; }
+        if (values.Count > 60) { Fault(FindingKind.ImpossibleValue, line.Number, $"'{name}' has {values.Count} values; at most 60 can be told apart"); return null; }
+        var twice = values.GroupBy(v => v, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        if (twice is not null) { Fault(FindingKind.ImpossibleValue, line.Number, $"'{name}' has the value '{twice.Key}' twice"); return null; }
+        return new(name, values, ordered, line.Number);
+    }
+
+    private void NewParameter(SourceLine line)
+    {
+        var (name, text) = Split(line.Text["Parameter ".Length..], ':');
+        parameter = null;
+        if (name == "" || text == "") { Unreadable(line, "write 'Parameter name : value | value' or 'Parameter name : number of ft'"); return; }
+        var unit = text.StartsWith("number of ", StringComparison.Ordinal) ? Quantity.Plural(text["number of ".Length..].Trim()) : null;
+        IReadOnlyList<string> values = unit is null ? [.. text.Split('|').Select(v => v.Trim())] : [];
+        if (values.Any(v => v == "")) { Fault(FindingKind.BlankCell, line.Number, $"a value of '{name}' is blank"); return; }
+        parameter = new() { Name = name, Sheet = sheet.Name, Values = values, Unit = unit, Line = line.Number };
+        if (sheet.Parameters.Any(p => Words.Same(p.Name, name))) Fault(FindingKind.ImpossibleValue, line.Number, $"there is a second parameter '{name}'");
+        else sheet.Parameters.Add(parameter);
+    }
+
+    private void ParameterLine(SourceLine line)
+    {
+        var (key, value) = Split(line.Text, ':');
+        if (!line.Text.Contains('=') && key == "open to")
+        {
+            if (parameter is null) return;
+            if (Enum.TryParse<LayerKind>(value, true, out var kind) && !char.IsAsciiDigit(value[0])) parameter.OpenTo = kind;
+            else Unreadable(line, "a parameter is open to book, district, league or game");
+            return;
+        }
+        if (!line.Text.Contains('=') && key == "used by") { if (parameter is not null) parameter.UsedBy = value; return; }
+        if (ValueReader.Read(file, line, parameter, roster, gameNeeded: true, findings) is { } read) parameter?.Lines.Add(read);
+    }
+
+    private void MustLine(SourceLine line)
+    {
+        if (line.Text[0] == '[' && sheet.Musts.Count > 0 && sheet.Musts[^1].Text == "") { sheet.Musts[^1] = sheet.Musts[^1] with { Text = line.Text }; return; }
+        var (id, title) = Split(line.Text, ':');
+        if (id == "" || title == "" || id.Contains('[')) { Unreadable(line, "write 'M1: title', then '[value] < [value]'"); return; }
+        sheet.Musts.Add(new(id, title, "", line.Number));
+    }
+
+    private void ClauseLine(SourceLine line, List<Clause> into, string form)
+    {
+        if (clauses.Line(line)) return;
+        if (clauses.Begin(line, line.Text, form) is { } clause) into.Add(clause);
+    }
+
+    private void Finish()
+    {
+        clauses.Close();
+        if (sheet.Name == "") Fault(FindingKind.UnreadableLine, 0, "the sheet has no name; begin with 'Sheet: name'");
+        if (sheet.Decisions.Count == 0) Fault(FindingKind.UnreadableLine, 0, "the sheet decides nothing; write 'Decides' and at least one decision");
+        if (sheet.Rules.Count == 0) Fault(FindingKind.UnreadableLine, 0, "the sheet has no rule");
+        foreach (var fact in sheet.Facts.Where(f => string.IsNullOrEmpty(f.Question)))
+            Fault(FindingKind.MissingQuestion, fact.Line, $"the fact '{fact.Name}' has no question; add 'ask: …' under it");
+        foreach (var fact in sheet.Facts.Where(f => f.Band is { Edges.Count: 0 }))
+            Fault(FindingKind.BlankCell, fact.Line, $"'{fact.Name}' is a number without edges; add 'edges: [parameter], …'");
+        foreach (var must in sheet.Musts.Where(m => m.Text == "")) Fault(FindingKind.BlankCell, must.Line, $"{must.Id} says nothing; write '[value] < [value]' under it");
+        foreach (var rule in sheet.Rules) Cited(rule, rule.Id);
+        Twice(sheet.Facts.Concat(sheet.Decisions).Select(t => (t.Name, t.Line)), "name");
+        Twice(sheet.Rules.Concat(sheet.Rules.SelectMany(r => r.Exceptions)).Concat(sheet.Impossible).Select(c => (c.Id, c.Line)), "id");
+    }
+
+    private void Cited(Clause clause, string id)
+    {
+        if (clause.Cites.Count == 0) Fault(FindingKind.MissingCitation, clause.Line, $"{id} has no source; add 'cite: source | status'");
+        if (clause.Then.Count == 0) Fault(FindingKind.BlankCell, clause.Line, $"{id} decides nothing; add 'then … is …'");
+        foreach (var exception in clause.Exceptions) Cited(exception, exception.Id);
+    }
+
+    private void Twice(IEnumerable<(string Name, int Line)> names, string what)
+    {
+        var seen = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        foreach (var (name, line) in names)
+            if (!seen.TryAdd(name, line)) Fault(FindingKind.ImpossibleValue, line, $"the {what} '{name}' stands twice; the first is in line {seen[name]}");
+    }
+
+    internal static (string Before, string After) Split(string text, char at)
+    {
+        var i = text.IndexOf(at);
+        return i < 0 ? ("", "") : (text[..i].Trim(), text[(i + 1)..].Trim());
+    }
+}

@@ -1,0 +1,43 @@
+namespace Umpirage.Rules.Ground;
+
+/// <summary>How far a statement can be trusted. Anything but <see cref="Published"/> is said aloud in a ruling.</summary>
+public enum Standing { Published, CommonPractice, FromMemory, OurOwn }
+
+/// <summary>Where a rule or a value comes from: document, edition and rule number in our own words, and its standing.</summary>
+public sealed record Citation(string Source, Standing Standing)
+{
+    private static readonly (string Words, Standing Standing)[] Known =
+    [
+        ("published", Standing.Published), ("common practice, no source", Standing.CommonPractice),
+        ("from memory", Standing.FromMemory), ("our own", Standing.OurOwn),
+    ];
+
+    public static string Allowed { get; } = string.Join("; ", Known.Select(k => k.Words));
+
+    /// <summary>Reads "source | status". Returns false when the status is missing or unknown, or the source is blank.</summary>
+    public static bool TryRead(string text, out Citation citation)
+    {
+        citation = new("", Standing.FromMemory);
+        var bar = text.LastIndexOf('|');
+        if (bar < 0) return false;
+        var source = text[..bar].Trim();
+        var words = text[(bar + 1)..].Trim();
+        foreach (var known in Known)
+        {
+            if (!known.Words.Equals(words, StringComparison.OrdinalIgnoreCase) || source.Length == 0) continue;
+            citation = new(source, known.Standing);
+            return true;
+        }
+        return false;
+    }
+
+    public bool Verified => Standing is Standing.Published or Standing.OurOwn;
+
+    public override string ToString() => Standing switch
+    {
+        Standing.Published => Source,
+        Standing.OurOwn => Source,
+        Standing.CommonPractice => $"{Source} (common practice, no source)",
+        _ => $"{Source} (from memory, not checked)",
+    };
+}

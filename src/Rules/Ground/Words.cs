@@ -1,0 +1,77 @@
+using System.Text;
+
+namespace Umpirage.Rules.Ground;
+
+/// <summary>Small helps for reading and telling in words: lists, near words, tidy text.</summary>
+public static class Words
+{
+    /// <summary>Folds white space and typographic quotes, so that two ways of typing a word are one word.</summary>
+    public static string Tidy(string text)
+    {
+        var tidy = new StringBuilder(text.Length);
+        var space = false;
+        foreach (var raw in text)
+        {
+            var c = raw switch { '\u2019' or '\u2018' => '\'', '\u00a0' or '\t' => ' ', _ => raw };
+            if (char.IsWhiteSpace(c)) { space = tidy.Length > 0; continue; }
+            if (space) tidy.Append(' ');
+            space = false;
+            tidy.Append(c);
+        }
+        return tidy.ToString();
+    }
+
+    public static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>"a, b or c".</summary>
+    public static string Or(IReadOnlyList<string> words) => Join(words, " or ");
+
+    /// <summary>"a, b and c".</summary>
+    public static string And(IReadOnlyList<string> words) => Join(words, " and ");
+
+    private static string Join(IReadOnlyList<string> words, string last) => words.Count switch
+    {
+        0 => "nothing",
+        1 => words[0],
+        _ => string.Join(", ", words.Take(words.Count - 1)) + last + words[^1],
+    };
+
+    /// <summary>The known words nearest to what was typed: at most three, only when near enough to be a slip.</summary>
+    public static IReadOnlyList<string> Near(string typed, IEnumerable<string> known)
+    {
+        if (typed.Length > 80) return [];
+        var limit = Math.Max(2, typed.Length / 3);
+        return
+        [
+            .. known.Distinct(StringComparer.OrdinalIgnoreCase).Take(500).Where(k => Math.Abs(k.Length - typed.Length) <= limit && k.Length <= 80)
+                .Select(k => (Word: k, Distance: Distance(typed, k)))
+                .Where(k => k.Distance <= limit)
+                .OrderBy(k => k.Distance).ThenBy(k => k.Word, StringComparer.Ordinal).Take(3).Select(k => k.Word),
+        ];
+    }
+
+    /// <summary>"did you mean 'x'?" when something is near; otherwise what may stand there.</summary>
+    public static string Offer(string typed, IReadOnlyList<string> known)
+    {
+        var near = Near(typed, known);
+        if (near.Count > 0) return $"did you mean '{Or(near)}'?";
+        return known.Count switch { 0 => "there is none", <= 12 => "it may be " + Or(known), _ => $"it may be one of {known.Count} names" };
+    }
+
+    private static int Distance(string a, string b)
+    {
+        var row = new int[b.Length + 1];
+        for (var j = 0; j <= b.Length; j++) row[j] = j;
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var diagonal = row[0];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var cost = char.ToLowerInvariant(a[i - 1]) == char.ToLowerInvariant(b[j - 1]) ? 0 : 1;
+                (diagonal, row[j]) = (row[j], Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + cost));
+            }
+        }
+        return row[b.Length];
+    }
+}

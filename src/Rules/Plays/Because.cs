@@ -1,0 +1,55 @@
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.Rules.Plays;
+
+/// <summary>One step of a because-chain: what was decided, by which rule, on which conditions, from which source and layer.</summary>
+public sealed record Step(string Decision, string Value, string Rule, string Title, string? Reason, IReadOnlyList<string> Since, Citation Source, Provenance? Taken, bool Own)
+{
+    /// <summary>"runner is out: she left early [R1a]".</summary>
+    public string InWords => $"{Decision} is {Value}: {Title} [{Rule}]";
+}
+
+/// <summary>Tells why a ruling is what it is, in the order in which it was decided.</summary>
+public static class Because
+{
+    /// <summary>The chain for a play that is ruled; earlier decisions are told only when something later hangs on them or they are the sheet's own.</summary>
+    public static IReadOnlyList<Step> Of(Ruling ruling)
+    {
+        if (!ruling.IsPossible) return [];
+        var sheet = ruling.Table.Sheet;
+        var steps = new List<Step>();
+        foreach (var decided in ruling.Decisions.Where(d => d.Values.Count == 1 && d.By.Count > 0))
+        {
+            var clause = decided.By[0];
+            var parent = clause.Parent >= 0 ? sheet.Bound.Clauses[clause.Parent] : null;
+            var since = (parent?.When ?? []).Concat(clause.When).Where(c => c.Term >= 0).Select(c => c.Term).Distinct().Order()
+                .Select(t => Telling.One(sheet.Terms[t], ruling.Situation.Known[t] & Narrowed(ruling, t), sheet.Domain[t])).ToList();
+            var setting = clause.Then.First(s => s.Decision == decided.Term.Index);
+            var taken = setting.Value.Parameter is { } parameter ? sheet.Values[parameter] : null;
+            steps.Add(new(decided.Term.Name, decided.Values[0], clause.Id, Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } r ? Fill(sheet, r) : null,
+                since, sheet.Code.Cite(clause.Clause), taken, decided.Term.Own));
+        }
+        return steps;
+    }
+
+    private static ulong Narrowed(Ruling ruling, int term)
+    {
+        var facts = ruling.Table.Sheet.FactCount;
+        if (term < facts) return ulong.MaxValue;
+        var decided = ruling.Decisions[term - facts];
+        return decided.Values.Aggregate(0UL, (mask, v) => mask | 1UL << decided.Term.ValueIndex(v));
+    }
+
+    /// <summary>Puts the code's own values in the place of [parameters] in a title.</summary>
+    public static string Fill(CodeSheet sheet, string text)
+    {
+        foreach (var (parameter, value) in sheet.Values)
+            text = text.Replace($"[{parameter.Name}]", value.Value, StringComparison.OrdinalIgnoreCase);
+        return text;
+    }
+
+    /// <summary>Sources the ruling leans on that nobody has checked against a book.</summary>
+    public static IReadOnlyList<string> Unverified(IEnumerable<Step> steps) =>
+        [.. steps.SelectMany(s => new[] { s.Source, s.Taken?.Citation }).OfType<Citation>().Where(c => !c.Verified).Select(c => c.ToString()).Distinct()];
+}

@@ -1,0 +1,26 @@
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.Rules.Plays;
+
+/// <summary>
+/// The answer to a situation. Each decision holds the values that are still possible; the play is ruled when each of the sheet's own decisions
+/// has one. A situation that cannot be has no values and says why in <see cref="Impossible"/>.
+/// </summary>
+public sealed record Ruling(Situation Situation, Table Table, IReadOnlyList<Decided> Decisions, IReadOnlyList<string> Impossible)
+{
+    public bool IsPossible => Impossible.Count == 0;
+    public bool IsRuled => IsPossible && Own.All(d => d.Values.Count == 1);
+    public IEnumerable<Decided> Own => Decisions.Where(d => d.Term.Own);
+
+    public Decided? Find(string decision) => Decisions.FirstOrDefault(d => Words.Same(d.Term.Name, decision));
+
+    /// <summary>"runner is out; ball is dead", with every value still possible.</summary>
+    public string InWords => IsPossible ? string.Join("; ", Own.Select(d => d.InWords)) : "cannot be: " + string.Join("; ", Impossible);
+}
+
+/// <summary>One decision of a ruling: its possible values and the clauses that decide them, in the sheet's order.</summary>
+public sealed record Decided(BoundTerm Term, IReadOnlyList<string> Values, IReadOnlyList<BoundClause> By)
+{
+    public string InWords => $"{Term.Name} is {Words.Or(Values)}";
+}
