@@ -14,6 +14,26 @@ public sealed class BoundSheet
     public required IReadOnlyList<BoundClause> Clauses { get; init; }
     public required IReadOnlyList<Parameter> Parameters { get; init; }
 
+    /// <summary>For each clause the clauses that take its place where both hold: its exceptions, and whatever prevails over it or over its rule.</summary>
+    public IReadOnlyList<IReadOnlyList<int>> Overriders => overriders ??= WorkOut();
+
+    private IReadOnlyList<IReadOnlyList<int>>? overriders;
+
+    private List<int>[] WorkOut()
+    {
+        var over = Clauses.Select(_ => new List<int>()).ToArray();
+        var children = Clauses.Where(c => c.Parent >= 0).ToLookup(c => c.Parent, c => c.Index);
+        foreach (var clause in Clauses)
+        {
+            if (clause.Parent >= 0) over[clause.Parent].Add(clause.Index);
+            foreach (var under in clause.PrevailsOver)
+                foreach (var beaten in children[under].Prepend(under).Where(b => b != clause.Index))
+                    foreach (var winner in children[clause.Index].Prepend(clause.Index))
+                        if (!over[beaten].Contains(winner)) over[beaten].Add(winner);
+        }
+        return over;
+    }
+
     public IEnumerable<BoundTerm> Facts => Terms.Take(FactCount);
     public IEnumerable<BoundTerm> Decisions => Terms.Skip(FactCount);
     public IEnumerable<BoundTerm> OwnDecisions => Decisions.Where(d => d.Own);

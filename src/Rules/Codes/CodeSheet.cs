@@ -128,21 +128,17 @@ public sealed class CodeSheet
     {
         var setters = bound.Clauses.Where(c => boxes[c.Index] is not null)
             .SelectMany(c => c.Then.Where(s => s.Decision == decision.Index).Select(s => (Clause: c, Setting: s))).ToList();
+        var sets = setters.Select(s => s.Clause.Index).ToHashSet();
         var entries = new List<Entry>(setters.Count);
         foreach (var (clause, setting) in setters)
         {
             var value = decision.ValueIndex(setting.Value.Word ?? values[setting.Value.Parameter!].Value);
-            List<Box> holes = [.. setters.Where(o => o.Clause.Parent == clause.Index || Overrides(bound, o.Clause, clause)).Select(o => boxes[o.Clause.Index]!)];
+            List<Box> holes = [];
+            foreach (var over in bound.Overriders[clause.Index])
+                if (boxes[over] is { } hole && sets.Contains(over)) holes.Add(hole);
             entries.Add(new(decision.Index, value, clause.Index, boxes[clause.Index]!, [.. holes]));
         }
         return [.. entries];
-    }
-
-    /// <summary>Whether one clause, or the rule it stands in, prevails over the other, or over the rule that one stands in.</summary>
-    private static bool Overrides(BoundSheet bound, BoundClause over, BoundClause under)
-    {
-        bool Over(BoundClause c) => c.PrevailsOver.Contains(under.Index) || (under.Parent >= 0 && c.PrevailsOver.Contains(under.Parent));
-        return over.Index != under.Index && (Over(over) || (over.Parent >= 0 && over.Parent != under.Parent && over.Parent != under.Index && Over(bound.Clauses[over.Parent])));
     }
 
     /// <summary>The band a number falls in; -1 when it lies outside the fact's range.</summary>

@@ -37,6 +37,7 @@ public sealed class Codebook
             return;
         }
         var sheet = SheetReader.Read(file, text, Roster, Findings);
+        if (Findings.Any(f => f.File == file && f.Kind == FindingKind.TooEntangled)) return;
         if (!sheets.TryAdd(sheet.Name, sheet)) Findings.Add(new(FindingKind.ImpossibleValue, file, 1, $"there is a second sheet '{sheet.Name}'"));
     }
 

@@ -8,6 +8,7 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
     private readonly Dictionary<Clause, (bool Fired, bool Changes)> use = [];
     private readonly Dictionary<string, (Finding First, List<string> Codes)> told = [];
     private bool sound = true;
+    private long left = work;
 
     private void Fault(FindingKind kind, int line, string message, string? file = null) => findings.Add(new(kind, file ?? sheet.File, line, message));
 
@@ -19,7 +20,14 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
         if (plain is null) return;
         Unused(plain);
         var seen = new HashSet<string>();
-        foreach (var code in Checker.Codes(book, sheet)) Under(code, seen);
+        var lines = sheet.Parameters.Sum(p => p.Lines.Count) + plain.Parameters.Count;
+        foreach (var code in Checker.Codes(book, sheet))
+        {
+            // asking every parameter of one more code is work too
+            left -= lines * 3;
+            if (left < 0) { Entangled(code); break; }
+            Under(code, seen);
+        }
         foreach (var (first, codes) in told.Values)
             findings.Add(first with { Message = $"{first.Message} ({codes[0]}{(codes.Count > 1 ? $" and {codes.Count - 1} more" : "")})" });
         if (sound && findings.Count == before) Idle(plain);
@@ -38,8 +46,9 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
             return;
         }
         foreach (var must in sheet.Musts) Obey(must, under);
-        var table = Table.Of(under, work);
-        if (table.TooEntangled) { Tell(new(FindingKind.TooEntangled, sheet.File, 0, "the sheet is too entangled to prove; split it, or name a decision"), code); sound = false; return; }
+        var table = Table.Of(under, left);
+        left -= table.Work;
+        if (table.TooEntangled) return;
         // a broken decision makes noise of everything after it
         foreach (var fault in table.Faults.GroupBy(f => f.Decision).FirstOrDefault() ?? Enumerable.Empty<Fault>()) Tell(Explain(under, fault), code);
         sound &= table.Faults.Count == 0;
@@ -48,6 +57,12 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
             var (fired, changes) = use.GetValueOrDefault(clause.Clause);
             use[clause.Clause] = (fired || table.Fired[clause.Index], changes || table.Changes[clause.Index]);
         }
+    }
+
+    private void Entangled(Code code)
+    {
+        Tell(new(FindingKind.TooEntangled, sheet.File, 0, "the sheet is too entangled to prove; split it, or name a decision that others can use"), code);
+        sound = false;
     }
 
     private void Tell(Finding finding, Code code)

@@ -10,6 +10,8 @@ public sealed class SheetReader
 {
     private enum Part { Head, Facts, Impossible, Uses, Decides, Parameter, Must, Rules }
 
+    private const int MostTerms = 250;
+
     private readonly string file;
     private readonly Roster roster;
     private readonly List<Finding> findings;
@@ -190,6 +192,7 @@ public sealed class SheetReader
         clauses.Close();
         if (sheet.Name == "") Fault(FindingKind.UnreadableLine, 0, "the sheet has no name; begin with 'Sheet: name'");
         if (sheet.Decisions.Count == 0) Fault(FindingKind.UnreadableLine, 0, "the sheet decides nothing; write 'Decides' and at least one decision");
+        if (sheet.Facts.Count + sheet.Decisions.Count > MostTerms) Fault(FindingKind.TooEntangled, 0, $"the sheet has {sheet.Facts.Count + sheet.Decisions.Count} facts and decisions; at most {MostTerms} can be proven together; split it");
         if (sheet.Rules.Count == 0) Fault(FindingKind.UnreadableLine, 0, "the sheet has no rule");
         foreach (var fact in sheet.Facts.Where(f => string.IsNullOrEmpty(f.Question)))
             Fault(FindingKind.MissingQuestion, fact.Line, $"the fact '{fact.Name}' has no question; add 'ask: …' under it");

@@ -25,7 +25,7 @@ internal sealed class Splitter(CodeSheet sheet, long work)
         walk[0] = root;
         return new()
         {
-            Sheet = sheet, Cells = cells, Faults = faults, Fired = fired, Changes = changes, TooEntangled = left < 0, Walk = [.. walk],
+            Sheet = sheet, Cells = cells, Faults = faults, Fired = fired, Changes = changes, TooEntangled = left < 0, Work = work - left, Walk = [.. walk],
         };
     }
 

@@ -22,6 +22,8 @@ public sealed class Table
     public required bool[] Changes { get; init; }
     /// <summary>True when the work allowed ran out; nothing is then proven.</summary>
     public required bool TooEntangled { get; init; }
+    /// <summary>Steps of work it took.</summary>
+    public required long Work { get; init; }
     /// <summary>The walk: at a node, a fact's number and then the next node for each of its values; a negative node is ~cell; int.MaxValue, impossible.</summary>
     public required int[] Walk { get; init; }
 

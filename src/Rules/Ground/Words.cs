@@ -36,15 +36,15 @@ public static class Words
         _ => string.Join(", ", words.Take(words.Count - 1)) + last + words[^1],
     };
 
-    /// <summary>The known words nearest to what was typed: at most three, only when near enough to be a slip.</summary>
+    /// <summary>The known words nearest to what was typed: at most three, only when near enough to be a slip. Looks at the first hundred names.</summary>
     public static IReadOnlyList<string> Near(string typed, IEnumerable<string> known)
     {
-        if (typed.Length > 80) return [];
-        var limit = Math.Max(2, typed.Length / 3);
+        if (typed.Length is 0 or > 60) return [];
+        var limit = Math.Clamp(typed.Length / 3, 1, 4);
         return
         [
-            .. known.Distinct(StringComparer.OrdinalIgnoreCase).Take(500).Where(k => Math.Abs(k.Length - typed.Length) <= limit && k.Length <= 80)
-                .Select(k => (Word: k, Distance: Distance(typed, k)))
+            .. known.Distinct(StringComparer.OrdinalIgnoreCase).Take(100).Where(k => Math.Abs(k.Length - typed.Length) <= limit)
+                .Select(k => (Word: k, Distance: Distance(typed, k, limit)))
                 .Where(k => k.Distance <= limit)
                 .OrderBy(k => k.Distance).ThenBy(k => k.Word, StringComparer.Ordinal).Take(3).Select(k => k.Word),
         ];
@@ -58,18 +58,21 @@ public static class Words
         return known.Count switch { 0 => "there is none", <= 12 => "it may be " + Or(known), _ => $"it may be one of {known.Count} names" };
     }
 
-    private static int Distance(string a, string b)
+    /// <summary>The edit distance, or more than the limit: only a band of that width is looked at.</summary>
+    private static int Distance(string a, string b, int limit)
     {
         var row = new int[b.Length + 1];
         for (var j = 0; j <= b.Length; j++) row[j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
-            var diagonal = row[0];
-            row[0] = i;
-            for (var j = 1; j <= b.Length; j++)
+            var (from, to) = (Math.Max(1, i - limit), Math.Min(b.Length, i + limit));
+            var diagonal = row[from - 1];
+            row[from - 1] = from == 1 ? i : limit + 1;
+            for (var j = from; j <= to; j++)
             {
+                var above = j == i + limit ? limit + 1 : row[j];
                 var cost = char.ToLowerInvariant(a[i - 1]) == char.ToLowerInvariant(b[j - 1]) ? 0 : 1;
-                (diagonal, row[j]) = (row[j], Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + cost));
+                (diagonal, row[j]) = (row[j], Math.Min(Math.Min(above + 1, row[j - 1] + 1), diagonal + cost));
             }
         }
         return row[b.Length];
