@@ -152,7 +152,7 @@ public sealed class SheetReader
         parameter = null;
         if (name == "" || text == "") { Unreadable(line, "write 'Parameter name : value | value' or 'Parameter name : number of ft'"); return; }
         var unit = text.StartsWith("number of ", StringComparison.Ordinal) ? Quantity.Plural(text["number of ".Length..].Trim()) : null;
-        IReadOnlyList<string> values = unit is null ? [.. text.Split('|').Select(v => v.Trim())] : [];
+        IReadOnlyList<string> values = unit is null ? [.. text.Split(text.Contains(" < ") ? '<' : '|').Select(v => v.Trim())] : [];
         if (values.Any(v => v == "")) { Fault(FindingKind.BlankCell, line.Number, $"a value of '{name}' is blank"); return; }
         parameter = new() { Name = name, Sheet = sheet.Name, Values = values, Unit = unit, Line = line.Number };
         if (sheet.Parameters.Any(p => Words.Same(p.Name, name))) Fault(FindingKind.ImpossibleValue, line.Number, $"there is a second parameter '{name}'");

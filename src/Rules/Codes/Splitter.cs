@@ -18,6 +18,7 @@ internal sealed class Splitter(CodeSheet sheet, long work)
     private readonly Entry[] barred = [.. sheet.Impossible.Select(b => new Entry(-1, 0, -1, b, []))];
     private readonly int[] asked = new int[sheet.Terms.Count];
     private long left = work;
+    private readonly long allowed = work;
 
     public Table Table()
     {
@@ -25,7 +26,7 @@ internal sealed class Splitter(CodeSheet sheet, long work)
         walk[0] = root;
         return new()
         {
-            Sheet = sheet, Cells = cells, Faults = faults, Fired = fired, Changes = changes, TooEntangled = left < 0, Work = work - left, Walk = [.. walk],
+            Sheet = sheet, Cells = cells, Faults = faults, Fired = fired, Changes = changes, TooEntangled = left < 0, Work = allowed - left, Walk = [.. walk],
         };
     }
 
