@@ -55,6 +55,9 @@ public sealed class CodeSheet
         for (var i = 0; i < at.Length; i++)
         {
             var text = band.Edges[i];
+            // "above" leaves the edge itself in the band below it
+            var above = text.StartsWith("above ", StringComparison.Ordinal);
+            if (above) text = text["above ".Length..].Trim();
             Quantity? quantity = null;
             if (text is ['[', .., ']'])
             {
@@ -68,7 +71,7 @@ public sealed class CodeSheet
                 findings.Add(new(FindingKind.ImpossibleValue, bound.Sheet.File, fact.Term.Line, $"the edge {text} of '{fact.Name}' is not a number of {band.Unit}"));
                 return;
             }
-            at[i] = quantity.Value;
+            at[i] = above ? Math.BitIncrement(quantity.Value) : quantity.Value;
             if (!quantity.IsNone && (quantity.Value < band.Low || quantity.Value > band.High))
                 findings.Add(new(FindingKind.ImpossibleValue, bound.Sheet.File, fact.Term.Line, $"the edge {text} of '{fact.Name}' is {quantity}, outside {band.Low} to {band.High} {band.Unit} ({code.Address})"));
             if (i > 0 && at[i] < at[i - 1])

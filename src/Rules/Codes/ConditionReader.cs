@@ -72,7 +72,8 @@ internal sealed class ConditionReader(
             if (close < 0 || !text[(close + 1)..].StartsWith(Is, StringComparison.Ordinal)) { Fault(FindingKind.UnreadableLine, $"cannot read '{Cut(text)}'; write '[parameter] is value'"); return null; }
             return Find(text[1..close]) is { } parameter ? (null, parameter, text[(close + 1 + Is.Length)..].Trim()) : null;
         }
-        for (var at = first; at > 0; at = text.IndexOf(Is, at + 1, StringComparison.Ordinal))
+        // the longest name that is known: one name may begin with another
+        for (var at = text.LastIndexOf(Is, StringComparison.Ordinal); at > 0; at = text.LastIndexOf(Is, at - 1, StringComparison.Ordinal))
             if (terms.TryGetValue(text[..at].Trim(), out var term)) return (term, null, text[(at + Is.Length)..].Trim());
         Fault(FindingKind.UnknownWord, $"there is no fact or decision '{Cut(text[..first])}'; {Words.Offer(text[..first], [.. terms.Keys])}");
         return null;
