@@ -14,6 +14,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         var draft = new Draft(sheet);
         foreach (var fact in sheet.Facts) draft.Add(fact, sheet.Name, decision: false, own: true);
         foreach (var use in sheet.Uses) Import(draft, use);
+        if (findings.Count > before) return null;
         foreach (var decision in sheet.Decisions)
         {
             if (draft.Terms.ContainsKey(decision.Name))
@@ -112,6 +113,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         var bound = new Binder(find, silent).Within(under).Bind(other, []);
         under.RemoveAt(under.Count - 1);
         findings.AddRange(silent.Where(f => f.Kind == FindingKind.Cycle));
+        if (silent.Any(f => f.Kind == FindingKind.Cycle)) return;
         if (bound is null) { Fault(FindingKind.UnknownWord, $"the sheet '{use.Sheet}' has faults of its own"); return; }
         if (bound.Find(use.Decision) is not { IsDecision: true } wanted) { Fault(FindingKind.UnknownWord, $"the sheet '{use.Sheet}' does not decide '{use.Decision}'; {Words.Offer(use.Decision, [.. bound.OwnDecisions.Select(d => d.Name)])}"); return; }
 
@@ -192,7 +194,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             if (ready is null)
             {
                 var names = waiting.Select(d => d.Name).Take(4).ToList();
-                findings.Add(new(FindingKind.Cycle, draft.Sheet.File, waiting[0].Term.Line, $"{Words.And(names)} wait for one another; a decision may not hang on itself"));
+                findings.Add(new(FindingKind.Cycle, draft.Sheet.File, waiting[0].Term.Line, names.Count == 1 ? $"'{names[0]}' hangs on itself; a decision may use only what is decided before it" : $"{Words.And(names)} wait for one another; a decision may use only what is decided before it"));
                 return null;
             }
             waiting.Remove(ready);

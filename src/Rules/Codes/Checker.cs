@@ -11,13 +11,13 @@ public static class Checker
     public static DateOnly Earliest { get; } = new(2000, 1, 1);
 
     /// <summary>Checks everything, or only the sheets named. Findings come in the order of files and lines.</summary>
-    public static IReadOnlyList<Finding> Check(Codebook book, IReadOnlyCollection<string>? only = null, long work = Table.Enough)
+    public static IReadOnlyList<Finding> Check(Codebook book, IReadOnlyCollection<string>? only = null)
     {
         var findings = new List<Finding>(book.Findings);
         foreach (var layer in book.Layers) LayerCheck.Check(book, layer, findings);
         foreach (var sheet in book.Sheets)
             if (only is null || only.Contains(sheet.Name, StringComparer.OrdinalIgnoreCase))
-                new SheetCheck(book, sheet, findings, work).Run();
+                new SheetCheck(book, sheet, findings).Run();
         return
         [
             .. findings.Where(f => only is null || book.Sheets.Any(s => s.File == f.File && only.Contains(s.Name, StringComparer.OrdinalIgnoreCase)))

@@ -14,21 +14,26 @@ internal sealed class ClauseReader(string file, string? layer, Roster roster, Li
     /// <summary>Begins a rule from "ID: title"; null and a finding when it cannot be read.</summary>
     public Clause? Begin(SourceLine line, string text, string form)
     {
-        rule = clause = Make(line, text, form);
-        return rule;
+        var made = Make(line, text, form);
+        rule = clause = made ?? Unread(line);
+        return made;
     }
 
     /// <summary>Begins an exception inside the rule being read.</summary>
     public Clause? BeginException(SourceLine line)
     {
         if (rule is null) { Fault(line, "an exception stands inside a rule; write the rule first"); clause = null; return null; }
-        clause = Make(line, line.Text["Except ".Length..], "Except R1a: title");
-        if (clause is not null) rule.Exceptions.Add(clause);
-        return clause;
+        var made = Make(line, line.Text["Except ".Length..], "Except R1a: title");
+        clause = made ?? Unread(line);
+        if (made is not null) rule.Exceptions.Add(made);
+        return made;
     }
 
     /// <summary>Begins an exception that a layer adds to a rule of another file.</summary>
     public Clause? BeginLoose(SourceLine line) => clause = Make(line, line.Text["Except ".Length..], "Except L1: title");
+
+    /// <summary>Stands in for a clause whose head could not be read, so that its lines are not called unreadable too.</summary>
+    private Clause Unread(SourceLine line) => new() { Id = "", Title = "", Line = line.Number, File = file };
 
     private Clause? Make(SourceLine line, string text, string form)
     {

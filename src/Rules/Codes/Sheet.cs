@@ -6,6 +6,8 @@ namespace Umpirage.Rules.Codes;
 public sealed class Sheet
 {
     public required string File { get; init; }
+    /// <summary>Length of the text it was read from: the work allowed for its proof grows with it.</summary>
+    public int Length { get; init; }
     public string Name { get; set; } = "";
     public string Group { get; set; } = "";
     public string About { get; set; } = "";

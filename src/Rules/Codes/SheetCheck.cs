@@ -3,12 +3,12 @@ using Umpirage.Rules.Ground;
 namespace Umpirage.Rules.Codes;
 
 /// <summary>Checks one sheet: its values, then its logic in every code, then what is never used.</summary>
-internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findings, long work)
+internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findings)
 {
     private readonly Dictionary<Clause, (bool Fired, bool Changes)> use = [];
     private readonly Dictionary<string, (Finding First, List<string> Codes)> told = [];
     private bool sound = true;
-    private long left = work;
+    private long left = Table.Enough(sheet);
 
     private void Fault(FindingKind kind, int line, string message, string? file = null) => findings.Add(new(kind, file ?? sheet.File, line, message));
 
@@ -17,7 +17,8 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
         var before = findings.Count;
         Overlaps();
         var plain = book.Bind(sheet, [], findings);
-        if (plain is null) return;
+        // what could not be read would only make noise in the proof; a missing source or question does not
+        if (plain is null || book.Findings.Any(f => f.File == sheet.File && f.Kind is not (FindingKind.MissingCitation or FindingKind.MissingQuestion))) return;
         Unused(plain);
         var seen = new HashSet<string>();
         var lines = sheet.Parameters.Sum(p => p.Lines.Count) + plain.Parameters.Count;
@@ -29,7 +30,7 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
             Under(code, seen);
         }
         foreach (var (first, codes) in told.Values)
-            findings.Add(first with { Message = $"{first.Message} ({codes[0]}{(codes.Count > 1 ? $" and {codes.Count - 1} more" : "")})" });
+            findings.Add(first with { Message = $"{first.Message} ({(codes.Count > 1 ? "for one, " : "")}under {codes[0]})" });
         if (sound && findings.Count == before) Idle(plain);
     }
 

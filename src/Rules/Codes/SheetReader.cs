@@ -21,16 +21,16 @@ public sealed class SheetReader
     private Term? term;
     private Parameter? parameter;
 
-    private SheetReader(string file, Roster roster, List<Finding> findings)
+    private SheetReader(string file, int length, Roster roster, List<Finding> findings)
     {
         (this.file, this.roster, this.findings) = (file, roster, findings);
-        sheet = new() { File = file };
+        sheet = new() { File = file, Length = length };
         clauses = new(file, null, roster, findings);
     }
 
     public static Sheet Read(string file, string text, Roster roster, List<Finding> findings)
     {
-        var reader = new SheetReader(file, roster, findings);
+        var reader = new SheetReader(file, text.Length, roster, findings);
         foreach (var line in SourceLine.Of(text)) reader.Line(line);
         reader.Finish();
         return reader.sheet;
@@ -121,8 +121,9 @@ public sealed class SheetReader
     {
         if (term!.Band is null) { Unreadable(line, "first say 'number of UNIT from LOW to HIGH'"); return; }
         term.Band.Edges.AddRange(line.Text["edges:".Length..].Split(',').Select(e => e.Trim()));
-        if (term.Band.Edges.Count != term.Values.Count - 1 || !term.Ordered)
-            Fault(FindingKind.ImpossibleValue, line.Number, $"'{term.Name}' has {term.Values.Count} bands and {term.Band.Edges.Count} edges; bands are written in order with '<', with one edge between neighbours");
+        if (term.Band.Edges.Count == term.Values.Count - 1 && term.Ordered) return;
+        term.Band = null;
+        Fault(FindingKind.ImpossibleValue, line.Number, $"'{term.Name}' has {term.Values.Count} bands and {line.Text.Count(c => c == ',') + 1} edges; bands are written in order with '<', with one edge between neighbours");
     }
 
     private void UseLine(SourceLine line)
@@ -135,10 +136,10 @@ public sealed class SheetReader
     private Term? TermLine(SourceLine line)
     {
         var (name, text) = Split(line.Text, ':');
-        var ordered = text.Contains(" < ");
-        if (name == "" || text == "" || (ordered && text.Contains(" | "))) { Unreadable(line, "write 'name : value | value', or 'name : value < value' when the order counts"); return null; }
+        var ordered = text.Contains('<');
+        if (name == "" || text == "" || (ordered && text.Contains('|'))) { Unreadable(line, "write 'name : value | value', or 'name : value < value' when the order counts"); return null; }
         if (text.StartsWith("number of ", StringComparison.Ordinal)) { Unreadable(line, "name the bands first, in order: 'name : too few < enough', then 'number of … from … to …' and 'edges: …' under it"); return null; }
-        var values = text.Split(ordered ? " < " : " | ").Select(v => v.Trim()).ToList();
+        var values = text.Split(ordered ? '<' : '|').Select(v => v.Trim()).ToList();
         if (values.Any(v => v == "")) { Fault(FindingKind.BlankCell, line.Number, $"a value of '{name}' is blank"); return null; }
         if (values.Count > 60) { Fault(FindingKind.ImpossibleValue, line.Number, $"'{name}' has {values.Count} values; at most 60 can be told apart"); return null; }
         var twice = values.GroupBy(v => v, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
@@ -152,7 +153,7 @@ public sealed class SheetReader
         parameter = null;
         if (name == "" || text == "") { Unreadable(line, "write 'Parameter name : value | value' or 'Parameter name : number of ft'"); return; }
         var unit = text.StartsWith("number of ", StringComparison.Ordinal) ? Quantity.Plural(text["number of ".Length..].Trim()) : null;
-        IReadOnlyList<string> values = unit is null ? [.. text.Split(text.Contains(" < ") ? '<' : '|').Select(v => v.Trim())] : [];
+        IReadOnlyList<string> values = unit is null ? [.. text.Split(text.Contains('<') ? '<' : '|').Select(v => v.Trim())] : [];
         if (values.Any(v => v == "")) { Fault(FindingKind.BlankCell, line.Number, $"a value of '{name}' is blank"); return; }
         parameter = new() { Name = name, Sheet = sheet.Name, Values = values, Unit = unit, Line = line.Number };
         if (sheet.Parameters.Any(p => Words.Same(p.Name, name))) Fault(FindingKind.ImpossibleValue, line.Number, $"there is a second parameter '{name}'");

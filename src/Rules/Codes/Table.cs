@@ -29,10 +29,13 @@ public sealed class Table
 
     public const int Impossible = int.MaxValue;
 
-    /// <summary>Steps of work before a sheet counts as too entangled to prove. A step compares one condition with one space.</summary>
-    public const long Enough = 40_000_000;
+    /// <summary>
+    /// Steps of work before a sheet counts as too entangled to prove: a floor, and more for a longer text. A step compares one condition with
+    /// one space of cases. Real sheets need a tenth of it.
+    /// </summary>
+    public static long Enough(Sheet sheet) => 2_000_000 + 40L * sheet.Length;
 
-    public static Table Of(CodeSheet sheet, long work = Enough) => new Splitter(sheet, work).Table();
+    public static Table Of(CodeSheet sheet, long? work = null) => new Splitter(sheet, work ?? Enough(sheet.Bound.Sheet)).Table();
 
     /// <summary>The line for a case whose every fact is known; null when the case is impossible.</summary>
     public Cell? At(ReadOnlySpan<int> facts) => Line(facts) is >= 0 and var line ? Cells[line] : null;

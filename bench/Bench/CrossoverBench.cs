@@ -1,0 +1,3 @@
+namespace Umpirage.Bench;
+
+internal static class CrossoverBench { public static void Run() { } }

@@ -1,0 +1,3 @@
+namespace Umpirage.Bench;
+
+internal static class FuzzBench { public static void Run() { } }

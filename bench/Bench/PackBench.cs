@@ -1,0 +1,3 @@
+namespace Umpirage.Bench;
+
+internal static class PackBench { public static void Run() { } }

@@ -1,0 +1,3 @@
+namespace Umpirage.Bench;
+
+internal static class QuestionBench { public static void Run() { } }

@@ -1,0 +1,3 @@
+namespace Umpirage.Bench;
+
+internal static class RulingsBench { public static void Run() { } }

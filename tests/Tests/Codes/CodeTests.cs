@@ -1,0 +1,28 @@
+namespace Umpirage.Tests.Codes;
+
+/// <summary>The project's own codes: proven whole, and read as their books print them.</summary>
+public class CodeTests
+{
+    [Fact]
+    public void Both_codes_have_no_findings_in_any_division_book_or_year() => Assert.Empty(Checker.Check(Shelf.Codes));
+
+    [Fact]
+    public void The_checker_sees_every_game_division_and_body()
+    {
+        var codes = Checker.Codes(Shelf.Codes, Shelf.Codes.Sheet("double first base")!).ToList();
+        foreach (var division in Shelf.Roster.Divisions)
+            foreach (var body in Shelf.Roster.Bodies)
+                Assert.Contains(codes, c => c.Game == body.Game && c.Division == division && c.Body == body);
+    }
+
+    [Fact]
+    public void Every_name_that_leagues_play_under_leads_to_a_code()
+    {
+        Assert.NotEmpty(Shelf.Roster.PlayedAs);
+        foreach (var name in Shelf.Roster.PlayedAs.Keys)
+        {
+            var faults = new List<string>();
+            Assert.True(Casebook.Code(Shelf.Codes, name, Shelf.Today, faults.Add) is not null, $"{name}: {string.Join("; ", faults)}");
+        }
+    }
+}

@@ -1,0 +1,116 @@
+using System.Text.RegularExpressions;
+
+namespace Umpirage.Tests.House;
+
+/// <summary>The arrows between rooms and buildings, and what may not stand in the program. MAP.md's table is made from the same data.</summary>
+public partial class ArrowTests
+{
+    /// <summary>Each room, its caption, and the rooms it may see.</summary>
+    public static IReadOnlyList<(string Room, string Caption, string[] Sees)> Rooms { get; } =
+    [
+        ("Ground", "Words everyone shares: quantities, citations, findings, addresses.", []),
+        ("Codes", "What the book says, as boxes: sheets, layers, proofs, tables, differences.", ["Ground"]),
+        ("Plays", "What happened, and the ruling: because, what if, the next question.", ["Ground", "Codes"]),
+    ];
+
+    private static readonly (string Project, string[] Projects, string[] Packages)[] Buildings =
+    [
+        ("src/Rules/Rules.csproj", [], []),
+        ("src/Cli/Cli.csproj", ["../Rules/Rules.csproj"], []),
+    ];
+
+    [GeneratedRegex(@"Umpirage\.Rules\.(\w+)|(?<![\w.])(Ground|Codes|Plays)\.[A-Z]")]
+    private static partial Regex Mention();
+
+    [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
+    private static partial Regex Reference();
+
+    private static IEnumerable<string> Sources(params string[] parts) =>
+        Shelf.Files(Folder.Of(parts), "*.cs").Where(f => !f.Contains("/obj/") && !f.Contains("/bin/"));
+
+    [Fact]
+    public void Rooms_see_only_the_rooms_their_arrows_lead_to()
+    {
+        var wrong = new List<string>();
+        foreach (var (room, _, sees) in Rooms)
+            foreach (var file in Sources("src", "Rules", room))
+                foreach (Match match in Mention().Matches(File.ReadAllText(file)))
+                {
+                    var other = match.Groups[1].Success ? match.Groups[1].Value : match.Groups[2].Value;
+                    if (other != room && !sees.Contains(other)) wrong.Add($"{file}: {room} may not see {other}");
+                }
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void Every_room_is_in_the_table()
+    {
+        var folders = Directory.GetDirectories(Folder.Of("src", "Rules")).Select(Path.GetFileName).Where(f => f is not ("obj" or "bin")).Order();
+        Assert.Equal(Rooms.Select(r => r.Room).Order(), folders);
+    }
+
+    [Fact]
+    public void Buildings_reference_only_what_the_map_says()
+    {
+        foreach (var (project, projects, packages) in Buildings)
+        {
+            var found = Reference().Matches(File.ReadAllText(Folder.Of(project))).Select(m => (Kind: m.Groups[1].Value, Name: m.Groups[2].Value)).ToList();
+            Assert.Equal(projects, found.Where(f => f.Kind == "ProjectReference").Select(f => f.Name));
+            Assert.Equal(packages, found.Where(f => f.Kind == "PackageReference").Select(f => f.Name));
+        }
+    }
+
+    [Fact]
+    public void The_rules_know_no_files_clocks_or_networks()
+    {
+        string[] barred = ["System.IO.File", "File.Read", "Directory.", "DateTime.Now", "DateTime.UtcNow", "DateTimeOffset.Now", "HttpClient", "Console.", "Environment."];
+        var wrong = Sources("src", "Rules").SelectMany(f => barred.Where(b => File.ReadAllText(f).Contains(b)).Select(b => $"{f}: {b}"));
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void No_division_or_body_name_stands_in_the_program()
+    {
+        var names = Shelf.Roster.Divisions.Concat(Shelf.Roster.Bodies.Select(b => b.Name)).Distinct().ToList();
+        var wrong = Sources("src").SelectMany(f => File.ReadLines(f).Select((line, i) => (f, line, i)))
+            // an example in a comment or in a help text is for a reader, not for the program
+            .Where(l => !l.line.TrimStart().StartsWith("//") && !l.line.Contains("./umpirage") && !l.line.Contains("A code is game/division") && !l.line.Contains("string Form ="))
+            .SelectMany(l => names.Where(n => Regex.IsMatch(l.line, $@"(?<!\w){Regex.Escape(n)}(?!\w)")).Select(n => $"{l.f}:{l.i + 1}: {n}"));
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void No_number_from_a_book_stands_in_the_program()
+    {
+        // distances, box and ball sizes, pitch counts and rest tiers that the books print
+        string[] numbers = ["35", "40", "43", "46", "70", "84", "90", "127", "85", "75", "95", "105", "21", "36", "51", "66", "103"];
+        var wrong = Sources("src", "Rules").SelectMany(f => File.ReadLines(f).Select((line, i) => (f, line, i)))
+            .Where(l => !l.line.TrimStart().StartsWith("//"))
+            .SelectMany(l => numbers.Where(n => Regex.IsMatch(l.line, $@"(?<![\w.""]){n}(?![\w.""_])")).Select(n => $"{l.f}:{l.i + 1}: {n}: {l.line.Trim()}"));
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void Files_stay_small()
+    {
+        var sizes = Sources("src").Select(f => (File: f, Lines: File.ReadLines(f).Count())).OrderBy(s => s.Lines).ToList();
+        Assert.True(sizes[sizes.Count / 2].Lines <= 120, $"median {sizes[sizes.Count / 2].Lines}");
+        Assert.True(sizes[(int)(sizes.Count * 0.9)].Lines <= 400);
+        Assert.True(sizes[^1].Lines <= 800, sizes[^1].ToString());
+    }
+
+    [Fact]
+    public void The_map_names_every_room_with_its_caption()
+    {
+        var map = File.ReadAllText(Folder.Of("MAP.md"));
+        foreach (var (room, caption, sees) in Rooms)
+            Assert.Contains($"| {room} | {caption} | {(sees.Length == 0 ? "nothing" : string.Join(", ", sees))} |", map);
+    }
+
+    [Fact]
+    public void Every_room_has_a_short_page()
+    {
+        foreach (var (room, _, _) in Rooms)
+            Assert.InRange(File.ReadLines(Folder.Of("src", "Rules", room, "README.md")).Count(), 3, 25);
+    }
+}
