@@ -151,7 +151,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             if (!draft.Impossible.Any(i => i.Clause == impossible.Clause))
                 draft.Impossible.Add(impossible with { When = [.. impossible.When.Select(w => w.Term < 0 ? w : w with { Term = map[w.Term] })] });
         var bands = terms.Select(t => bound.Terms[t].Term.Band).OfType<Band>().SelectMany(b => b.Edges).ToList();
-        draft.Imported.AddRange(bound.Parameters.Where(p => !draft.Imported.Contains(p) && (Mentions(clauses, p) || bands.Any(e => e.EndsWith($"[{p.Name}]", StringComparison.OrdinalIgnoreCase)))));
+        draft.Imported.AddRange(bound.Parameters.Where(p => !draft.Imported.Contains(p) && (Mentions(clauses, p) || bands.Any(e => e.Parameter is { } name && Words.Same(name, p.Name)))));
     }
 
     private Binder Within(List<string> sheets) { under.AddRange(sheets); return this; }

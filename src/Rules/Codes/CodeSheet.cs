@@ -54,15 +54,12 @@ public sealed class CodeSheet
         var at = new double[band.Edges.Count];
         for (var i = 0; i < at.Length; i++)
         {
-            var text = band.Edges[i];
-            // "above" leaves the edge itself in the band below it
-            var above = text.StartsWith("above ", StringComparison.Ordinal);
-            if (above) text = text["above ".Length..].Trim();
+            var (text, edge) = (band.Edges[i].Text, band.Edges[i]);
             Quantity? quantity = null;
-            if (text is ['[', .., ']'])
+            if (edge.Parameter is { } name)
             {
-                var parameter = bound.Parameters.FirstOrDefault(p => p.Sheet == fact.Sheet && Words.Same(p.Name, text[1..^1].Trim()));
-                if (parameter is null) { findings.Add(new(FindingKind.UnknownWord, bound.Sheet.File, fact.Term.Line, $"the edge {text} of '{fact.Name}' is no parameter; {Words.Offer(text[1..^1], [.. bound.Parameters.Select(p => p.Name)])}")); return; }
+                var parameter = bound.Parameters.FirstOrDefault(p => p.Sheet == fact.Sheet && Words.Same(p.Name, name));
+                if (parameter is null) { findings.Add(new(FindingKind.UnknownWord, bound.Sheet.File, fact.Term.Line, $"the edge {text} of '{fact.Name}' is no parameter; {Words.Offer(name, [.. bound.Parameters.Select(p => p.Name)])}")); return; }
                 quantity = values[parameter].Quantity;
             }
             else Quantity.TryRead(text.Contains(' ') ? text : $"{text} {band.Unit}", out quantity!);
@@ -71,11 +68,11 @@ public sealed class CodeSheet
                 findings.Add(new(FindingKind.ImpossibleValue, bound.Sheet.File, fact.Term.Line, $"the edge {text} of '{fact.Name}' is not a number of {band.Unit}"));
                 return;
             }
-            at[i] = above ? Math.BitIncrement(quantity.Value) : quantity.Value;
+            at[i] = edge.Above ? Math.BitIncrement(quantity.Value + edge.Offset) : quantity.Value + edge.Offset;
             if (!quantity.IsNone && (quantity.Value < band.Low || quantity.Value > band.High))
                 findings.Add(new(FindingKind.ImpossibleValue, bound.Sheet.File, fact.Term.Line, $"the edge {text} of '{fact.Name}' is {quantity}, outside {band.Low} to {band.High} {band.Unit} ({code.Address})"));
             if (i > 0 && at[i] < at[i - 1])
-                findings.Add(new(FindingKind.ImpossibleValue, bound.Sheet.File, fact.Term.Line, $"the edges of '{fact.Name}' do not rise: {band.Edges[i - 1]} is {at[i - 1]}, {text} is {at[i]} ({code.Address})"));
+                findings.Add(new(FindingKind.ImpossibleValue, bound.Sheet.File, fact.Term.Line, $"the edges of '{fact.Name}' do not rise: {band.Edges[i - 1].Text} is {at[i - 1]}, {text} is {at[i]} ({code.Address})"));
         }
         edges[fact.Index] = at;
         for (var v = 0; v < fact.Values.Count; v++)

@@ -30,10 +30,19 @@ public sealed record Term(string Name, IReadOnlyList<string> Values, bool Ordere
     public Band? Band { get; set; }
 }
 
-/// <summary>A fact that is a band over a number: <paramref name="Edges"/> are quantities or [parameters]; an edge belongs to the band above it.</summary>
+/// <summary>A fact that is a band over a number; <see cref="Edges"/> part the bands, each with its neighbour.</summary>
 public sealed record Band(string Unit, double Low, double High)
 {
-    public List<string> Edges { get; } = [];
+    public List<Edge> Edges { get; } = [];
+}
+
+/// <summary>
+/// An edge between two bands: a number or a [parameter], moved by <paramref name="Offset"/> in the band's unit. The edge itself belongs to the
+/// band above it, unless <paramref name="Above"/> leaves it in the band below.
+/// </summary>
+public sealed record Edge(string Text, double Offset, bool Above)
+{
+    public string? Parameter => Text is ['[', .., ']'] ? Text[1..^1].Trim() : null;
 }
 
 /// <summary>Another sheet's decision, used as a fact.</summary>

@@ -131,7 +131,7 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
         var text = new HashSet<Parameter>(mine.SelectMany(c => c.When).SelectMany(w => w.Operands.Select(o => o.Parameter).Append(w.Left))
             .Concat(mine.SelectMany(c => c.Then).Select(s => s.Value.Parameter)).OfType<Parameter>());
         foreach (var parameter in sheet.Parameters.Where(p => p.UsedBy is null && !text.Contains(p)))
-            if (!sheet.Facts.Any(f => f.Band?.Edges.Any(e => e.EndsWith($"[{parameter.Name}]", StringComparison.OrdinalIgnoreCase)) == true))
+            if (!sheet.Facts.Any(f => f.Band?.Edges.Any(e => e.Parameter is { } name && Words.Same(name, parameter.Name)) == true))
                 Fault(FindingKind.Unused, parameter.Line, $"no rule reads the parameter '{parameter.Name}'; if a plan or another part reads it, add 'used by:'");
         foreach (var decision in bound.OwnDecisions)
             foreach (var value in decision.Values)

@@ -120,10 +120,31 @@ public sealed class SheetReader
     private void EdgesLine(SourceLine line)
     {
         if (term!.Band is null) { Unreadable(line, "first say 'number of UNIT from LOW to HIGH'"); return; }
-        term.Band.Edges.AddRange(line.Text["edges:".Length..].Split(',').Select(e => e.Trim()));
+        foreach (var edge in line.Text["edges:".Length..].Split(',')) Edge(term.Band, edge.Trim(), line);
         if (term.Band.Edges.Count == term.Values.Count - 1 && term.Ordered) return;
+        var edges = term.Band.Edges.Count;
         term.Band = null;
-        Fault(FindingKind.ImpossibleValue, line.Number, $"'{term.Name}' has {term.Values.Count} bands and {line.Text.Count(c => c == ',') + 1} edges; bands are written in order with '<', with one edge between neighbours");
+        Fault(FindingKind.ImpossibleValue, line.Number, $"'{term.Name}' has {term.Values.Count} bands and {edges} edges; bands are written in order with '<', with one edge between neighbours");
+    }
+
+    /// <summary>"[limit]", "above [limit]", or "[distance] within 1 in", which is two edges.</summary>
+    private void Edge(Band band, string text, SourceLine line)
+    {
+        var within = text.IndexOf(" within ", StringComparison.Ordinal);
+        if (within < 0)
+        {
+            var above = text.StartsWith("above ", StringComparison.Ordinal);
+            band.Edges.Add(new(above ? text["above ".Length..].Trim() : text, 0, above));
+            return;
+        }
+        if (!Quantity.TryRead(text[(within + 8)..], out var grace) || grace.IsNone || (grace.Unit != band.Unit && (grace.Unit, band.Unit) != ("in", "ft")))
+        {
+            Unreadable(line, $"write '[distance] within 1 {band.Unit}'");
+            return;
+        }
+        var offset = grace.Unit == band.Unit ? grace.Value : grace.Value / 12;
+        band.Edges.Add(new(text[..within].Trim(), -offset, false));
+        band.Edges.Add(new(text[..within].Trim(), offset, true));
     }
 
     private void UseLine(SourceLine line)

@@ -31,16 +31,20 @@ public sealed class Table
 
     /// <summary>
     /// Steps of work before a sheet counts as too entangled to prove: a floor, and more for a longer text. A step compares one condition with
-    /// one space of cases. Real sheets need a tenth of it.
+    /// one space of cases. The most entangled of our sheets needs six tenths of it.
     /// </summary>
     public static long Enough(Sheet sheet) => 2_000_000 + 40L * sheet.Length;
 
     public static Table Of(CodeSheet sheet, long? work = null) => new Splitter(sheet, work ?? Enough(sheet.Bound.Sheet)).Table();
 
     /// <summary>The line for a case whose every fact is known; null when the case is impossible.</summary>
-    public Cell? At(ReadOnlySpan<int> facts) => Line(facts) is >= 0 and var line ? Cells[line] : null;
+    public Cell? At(ReadOnlySpan<int> facts)
+    {
+        for (var t = 0; t < facts.Length; t++) if ((Sheet.Domain[t] >> facts[t] & 1) == 0) return null;
+        return Line(facts) is >= 0 and var line ? Cells[line] : null;
+    }
 
-    /// <summary>The number of the line for a case, or -1 when it is impossible.</summary>
+    /// <summary>The number of the line for a case, or -1 when it is impossible. Values must be ones the code allows.</summary>
     public int Line(ReadOnlySpan<int> facts)
     {
         var walk = Walk;

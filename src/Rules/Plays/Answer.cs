@@ -28,7 +28,7 @@ public sealed record Answer(
         var first = steps[0];
         var since = first.Since.Count == 0 ? "" : $" Since {Words.And(first.Since)}.";
         var reason = first.Reason is { } r ? " " + r : "";
-        return $"{first.Title} [{first.Rule}]: {string.Join("; ", steps.Select(s => $"{s.Decision} is {s.Value}"))}.{since}{reason}";
+        return $"{char.ToUpperInvariant(first.Title[0])}{first.Title[1..]} [{first.Rule}]: {string.Join("; ", steps.Select(s => $"{s.Decision} is {s.Value}"))}.{since}{reason}";
     }
 
     /// <summary>The answer as text for a terminal, most wanted first.</summary>
@@ -36,7 +36,7 @@ public sealed record Answer(
     {
         var text = new StringBuilder();
         if (situation != "") text.AppendLine(situation).AppendLine();
-        text.AppendLine(Ruled ? "RULING" : "NOT YET RULED");
+        text.AppendLine(Ruled ? "RULING" : Why.Count > 0 ? "RULING, AS FAR AS IT GOES" : "NOT YET RULED");
         foreach (var line in Ruling) text.AppendLine($"  {line}");
         if (AskNext is not null) text.AppendLine().AppendLine("ASK NEXT").AppendLine($"  {AskNext}");
         Part("WHY", Why);

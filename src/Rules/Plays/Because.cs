@@ -24,6 +24,7 @@ public static class Because
             var clause = decided.By[0];
             var parent = clause.Parent >= 0 ? sheet.Bound.Clauses[clause.Parent] : null;
             var since = (parent?.When ?? []).Concat(clause.When).Where(c => c.Term >= 0).Select(c => c.Term).Distinct().Order()
+                .Where(t => (ruling.Situation.Known[t] & Narrowed(ruling, t)) != sheet.Domain[t])
                 .Select(t => Telling.One(sheet.Terms[t], ruling.Situation.Known[t] & Narrowed(ruling, t), sheet.Domain[t])).ToList();
             var setting = clause.Then.First(s => s.Decision == decided.Term.Index);
             var taken = setting.Value.Parameter is { } parameter ? sheet.Values[parameter] : null;

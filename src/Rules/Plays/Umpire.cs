@@ -16,7 +16,9 @@ public static class Umpire
         {
             var d = term.Index - sheet.FactCount;
             var values = lines.Select(c => c.Values[d]).Distinct().Order().Select(v => term.Values[v]).ToList();
-            var clauses = lines.SelectMany(c => Deciding(sheet, situation, c, d)).Distinct().Order().Select(c => sheet.Bound.Clauses[c]).ToList();
+            // where rules agree, the one that decides in most of what is still open comes first: its conditions were said
+            var clauses = lines.SelectMany(c => Deciding(sheet, situation, c, d)).GroupBy(c => c).OrderByDescending(g => g.Count()).ThenBy(g => g.Key)
+                .Select(g => sheet.Bound.Clauses[g.Key]).ToList();
             decided.Add(new(term, values, clauses));
         }
         return new(situation, table, decided, []);
