@@ -38,6 +38,11 @@ public sealed class BoundSheet
     public IEnumerable<BoundTerm> Decisions => Terms.Skip(FactCount);
     public IEnumerable<BoundTerm> OwnDecisions => Decisions.Where(d => d.Own);
 
+    /// <summary>The sheet's own decisions on which no other decision hangs: what the umpire announces. The rest is told as the reason.</summary>
+    public IReadOnlyList<BoundTerm> Final => final ??= [.. OwnDecisions.Where(d => !Clauses.Any(c => c.When.Any(w => w.Term == d.Index)))];
+
+    private IReadOnlyList<BoundTerm>? final;
+
     public BoundTerm? Find(string name) => Terms.FirstOrDefault(t => Ground.Words.Same(t.Name, name));
 }
 

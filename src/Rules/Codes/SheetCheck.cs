@@ -109,14 +109,16 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
     private void Overlaps()
     {
         foreach (var parameter in sheet.Parameters)
-            for (var i = 0; i < parameter.Lines.Count; i++)
-                for (var j = i + 1; j < parameter.Lines.Count && j < i + 200; j++)
+        {
+            var taken = new Dictionary<(string?, string?, DateOnly?, DateOnly?, string), int>();
+            foreach (var line in parameter.Lines)
+                foreach (var division in line.Scope.Divisions.Count == 0 ? [""] : line.Scope.Divisions)
                 {
-                    var (a, b) = (parameter.Lines[i].Scope, parameter.Lines[j].Scope);
-                    if (a.Game != b.Game || a.Body != b.Body || a.Divisions.Count == 0 != (b.Divisions.Count == 0) || a.From != b.From || a.Until != b.Until) continue;
-                    if (a.Divisions.Count > 0 && !a.Divisions.Intersect(b.Divisions).Any()) continue;
-                    Fault(FindingKind.Conflict, parameter.Lines[j].Line, $"'{parameter.Name}' has two values in force at once; the other is in line {parameter.Lines[i].Line}");
+                    if (taken.TryAdd((line.Scope.Game, line.Scope.Body, line.Scope.From, line.Scope.Until, division), line.Line)) continue;
+                    Fault(FindingKind.Conflict, line.Line, $"'{parameter.Name}' has two values in force at once; the other is in line {taken[(line.Scope.Game, line.Scope.Body, line.Scope.From, line.Scope.Until, division)]}");
+                    break;
                 }
+        }
     }
 
     private void Unused(BoundSheet bound)

@@ -4,10 +4,15 @@ namespace Umpirage.Rules.Codes;
 
 /// <summary>
 /// Splits the space of cases, decision by decision, until every rule either holds in the whole of a part or nowhere in it. Always splits on
-/// the term that most of the undecided rules ask about, into groups of values that none of them tells apart.
+/// the term that most of the undecided rules ask about, into groups of values that none of them tells apart. Works on one space and one
+/// stack of entries, changed and put back: only the lines of the table are kept.
 /// </summary>
 internal sealed class Splitter(CodeSheet sheet, long work)
 {
+    // what a part and a line cost beside the comparisons they need, in steps
+    private const int PerPart = 12, PerLine = 30;
+    private const int Deepest = 400;
+
     private readonly List<Cell> cells = [];
     private readonly List<Fault> faults = [];
     private readonly bool[] fired = new bool[sheet.Bound.Clauses.Count];
@@ -17,69 +22,88 @@ internal sealed class Splitter(CodeSheet sheet, long work)
     private readonly int[] clauses = new int[sheet.Entries.Length];
     private readonly Entry[] barred = [.. sheet.Impossible.Select(b => new Entry(-1, 0, -1, b, []))];
     private readonly int[] asked = new int[sheet.Terms.Count];
-    private long left = work;
+    private readonly ulong[] space = [.. sheet.Domain];
+    private readonly List<Entry> open = [];
+    private readonly List<Entry> holding = [];
     private readonly long allowed = work;
+    private long left = work;
 
     public Table Table()
     {
-        var root = sheet.Domain.Any(d => d == 0) ? Codes.Table.Impossible : Split(-1, [.. sheet.Domain], barred, [], 0);
-        walk[0] = root;
+        walk[0] = sheet.Domain.Any(d => d == 0) ? Codes.Table.Impossible : Begin(-1, barred, 0);
         return new()
         {
             Sheet = sheet, Cells = cells, Faults = faults, Fired = fired, Changes = changes, TooEntangled = left < 0, Work = allowed - left, Walk = [.. walk],
         };
     }
 
-    /// <summary>Works out one decision over a space (-1: which cases are possible at all), then goes on to the next. Returns the node.</summary>
-    private int Split(int decision, ulong[] space, IReadOnlyList<Entry> open, List<Entry> holding, int depth)
+    /// <summary>Begins one decision (-1: which cases are possible at all) in the present space. Returns the node.</summary>
+    private int Begin(int decision, Entry[] entries, int depth)
     {
-        if (left < 0) return Codes.Table.Impossible;
-        var partly = new List<Entry>();
-        var wholly = holding;
-        foreach (var entry in open)
-        {
-            left -= entry.Box.Terms.Length + entry.Holes.Length + 1;
-            switch (entry.Meets(space))
-            {
-                case 1: partly.Add(entry); break;
-                case 2:
-                    if (decision < 0) return Codes.Table.Impossible;
-                    if (ReferenceEquals(wholly, holding)) wholly = new(holding);
-                    wholly.Add(entry);
-                    break;
-            }
-        }
-        if (partly.Count > 0) return Part(decision, space, partly, wholly, depth);
-        if (decision < 0) return Next(0, space, depth);
-        return Decide(decision, space, wholly, depth);
+        var (from, held) = (open.Count, holding.Count);
+        open.AddRange(entries);
+        var node = Split(decision, from, open.Count, held, depth);
+        open.RemoveRange(from, open.Count - from);
+        holding.RemoveRange(held, holding.Count - held);
+        return node;
     }
 
-    private int Next(int decision, ulong[] space, int depth)
+    /// <summary>Sorts the open entries into those that hold here wholly, in part, or not; then splits, decides, or goes on.</summary>
+    private int Split(int decision, int from, int to, int held, int depth)
     {
-        if (decision < sheet.Entries.Length) return Split(decision, space, sheet.Entries[decision], [], depth);
-        cells.Add(new(space[..sheet.FactCount], [.. values], [.. clauses]));
-        left -= space.Length;
+        if (left < 0) return Codes.Table.Impossible;
+        left -= PerPart;
+        var (partly, whole) = (open.Count, holding.Count);
+        for (var i = from; i < to; i++)
+        {
+            var entry = open[i];
+            left -= entry.Box.Terms.Length + entry.Holes.Length + 1;
+            var meets = entry.Meets(space);
+            if (meets == 1) open.Add(entry);
+            else if (meets == 2) holding.Add(entry);
+        }
+        int node;
+        if (decision < 0 && holding.Count > held) node = Codes.Table.Impossible;
+        else if (open.Count > partly) node = Part(decision, partly, open.Count, held, depth);
+        else node = decision < 0 ? Next(0, depth) : Decide(decision, held, depth);
+        open.RemoveRange(partly, open.Count - partly);
+        holding.RemoveRange(whole, holding.Count - whole);
+        return node;
+    }
+
+    private int Next(int decision, int depth)
+    {
+        if (decision < sheet.Entries.Length) return Begin(decision, sheet.Entries[decision], depth);
+        var last = cells.Count > 0 ? cells[^1] : null;
+        var same = last is not null && values.AsSpan().SequenceEqual(last.Values) && clauses.AsSpan().SequenceEqual(last.Clauses);
+        cells.Add(same ? new(space[..sheet.FactCount], last!.Values, last.Clauses) : new(space[..sheet.FactCount], [.. values], [.. clauses]));
+        left -= PerLine;
         return ~(cells.Count - 1);
     }
 
-    private int Decide(int decision, ulong[] space, List<Entry> holding, int depth)
+    private int Decide(int decision, int held, int depth)
     {
         var term = sheet.FactCount + decision;
-        if (holding.Count == 0 || holding.Any(e => e.Value != holding[0].Value))
+        var agree = holding.Count > held;
+        for (var i = held + 1; i < holding.Count && agree; i++) agree = holding[i].Value == holding[held].Value;
+        if (!agree)
         {
-            if (faults.Count < 50) faults.Add(new(term, [.. space], holding));
-            foreach (var entry in holding) fired[entry.Clause] = changes[entry.Clause] = true;
+            if (faults.Count < 50) faults.Add(new(term, [.. space], holding[held..]));
+            for (var i = held; i < holding.Count; i++) fired[holding[i].Clause] = changes[holding[i].Clause] = true;
             return Codes.Table.Impossible;
         }
-        foreach (var entry in holding)
+        for (var i = held; i < holding.Count; i++)
         {
+            var entry = holding[i];
             fired[entry.Clause] = true;
             if (!changes[entry.Clause]) changes[entry.Clause] = Differs(entry);
         }
-        (values[decision], clauses[decision]) = (holding[0].Value, holding[0].Clause);
-        var narrowed = (ulong[])space.Clone();
-        narrowed[term] = 1UL << holding[0].Value;
-        return Next(decision + 1, narrowed, depth);
+        (values[decision], clauses[decision]) = (holding[held].Value, holding[held].Clause);
+        var kept = space[term];
+        space[term] = 1UL << holding[held].Value;
+        var node = Next(decision + 1, depth);
+        space[term] = kept;
+        return node;
     }
 
     /// <summary>An exception changes something when its rule would have said otherwise, or nothing.</summary>
@@ -92,72 +116,74 @@ internal sealed class Splitter(CodeSheet sheet, long work)
         return true;
     }
 
-    private int Part(int decision, ulong[] space, List<Entry> partly, List<Entry> wholly, int depth)
+    private int Part(int decision, int from, int to, int held, int depth)
     {
-        if (depth > 400) { left = -1; return Codes.Table.Impossible; }
-        var term = MostAsked(space, partly);
-        var groups = Groups(space, partly, term);
-        var children = new int[groups.Count];
-        for (var g = 0; g < groups.Count; g++)
+        if (depth > Deepest) { left = -1; return Codes.Table.Impossible; }
+        var term = MostAsked(from, to);
+        Span<ulong> groups = stackalloc ulong[64];
+        Span<int> children = stackalloc int[64];
+        var count = Groups(from, to, term, groups);
+        var kept = space[term];
+        for (var g = 0; g < count; g++)
         {
-            var part = (ulong[])space.Clone();
-            part[term] = groups[g];
-            left -= space.Length / 4 + 1;
-            children[g] = Split(decision, part, partly, wholly, depth + 1);
+            space[term] = groups[g];
+            children[g] = Split(decision, from, to, held, depth + 1);
         }
+        space[term] = kept;
         var node = walk.Count;
         walk.Add(term);
         for (var v = 0; v < sheet.Terms[term].Values.Count; v++)
         {
-            var group = groups.FindIndex(g => (g >> v & 1) != 0);
-            walk.Add(group < 0 ? Codes.Table.Impossible : children[group]);
+            var child = Codes.Table.Impossible;
+            for (var g = 0; g < count; g++) if ((groups[g] >> v & 1) != 0) child = children[g];
+            walk.Add(child);
         }
         return node;
     }
 
-    private int MostAsked(ulong[] space, List<Entry> partly)
+    private int MostAsked(int from, int to)
     {
         Array.Clear(asked);
-        foreach (var entry in partly)
+        for (var i = from; i < to; i++)
         {
-            Ask(entry.Box, space);
-            foreach (var hole in entry.Holes) if (hole.Meets(space) == 1) Ask(hole, space);
+            Ask(open[i].Box);
+            foreach (var hole in open[i].Holes) if (hole.Meets(space) == 1) Ask(hole);
         }
         var best = 0;
         for (var t = 1; t < asked.Length; t++) if (asked[t] > asked[best]) best = t;
         return best;
     }
 
-    private void Ask(Box box, ulong[] space)
+    private void Ask(Box box)
     {
         for (var i = 0; i < box.Terms.Length; i++)
             if ((space[box.Terms[i]] & ~box.Masks[i]) != 0) asked[box.Terms[i]]++;
         left -= box.Terms.Length;
     }
 
-    private static List<ulong> Groups(ulong[] space, List<Entry> partly, int term)
+    private int Groups(int from, int to, int term, Span<ulong> groups)
     {
-        var groups = new List<ulong> { space[term] };
-        foreach (var entry in partly)
+        var (count, most) = (1, BitOperations.PopCount(space[term]));
+        groups[0] = space[term];
+        for (var i = from; i < to && count < most; i++)
         {
-            Refine(groups, entry.Box, term);
-            foreach (var hole in entry.Holes) Refine(groups, hole, term);
-            if (groups.Count == BitOperations.PopCount(space[term])) break;
+            Refine(groups, ref count, open[i].Box, term);
+            foreach (var hole in open[i].Holes) Refine(groups, ref count, hole, term);
         }
-        return groups;
+        return count;
     }
 
-    private static void Refine(List<ulong> groups, Box box, int term)
+    private static void Refine(Span<ulong> groups, ref int count, Box box, int term)
     {
         var at = Array.IndexOf(box.Terms, term);
         if (at < 0) return;
         var mask = box.Masks[at];
-        for (var i = groups.Count - 1; i >= 0; i--)
+        for (var i = count - 1; i >= 0; i--)
         {
             var (inside, outside) = (groups[i] & mask, groups[i] & ~mask);
             if (inside == 0 || outside == 0) continue;
             groups[i] = inside;
-            groups.Add(outside);
+            groups[count++] = outside;
         }
     }
 }

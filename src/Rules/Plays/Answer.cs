@@ -13,7 +13,7 @@ public sealed record Answer(
         var sheet = ruling.Table.Sheet;
         var steps = Because.Of(ruling);
         List<string> lines = ruling.IsPossible
-            ? [.. ruling.Own.Select(d => d.Values.Count == 1 ? d.InWords : $"{d.Term.Name}: still possible {Words.Or(d.Values)}")]
+            ? [.. ruling.Final.Select(d => d.Values.Count == 1 ? d.InWords : $"{d.Term.Name}: still possible {Words.Or(d.Values)}")]
             : [.. ruling.Impossible.Select(i => $"this cannot be: {i}")];
         List<string> why = [.. steps.GroupBy(s => s.Rule).Select(g => Tell([.. g]))];
         List<string> sources = [.. steps.SelectMany(s => s.Taken is { } t ? new[] { s.Source.ToString(), $"{t.Value}: {t.Layer}, {t.Citation}" } : [s.Source.ToString()]).Distinct()];
@@ -28,7 +28,7 @@ public sealed record Answer(
         var first = steps[0];
         var since = first.Since.Count == 0 ? "" : $" Since {Words.And(first.Since)}.";
         var reason = first.Reason is { } r ? " " + r : "";
-        return $"{char.ToUpperInvariant(first.Title[0])}{first.Title[1..]} [{first.Rule}]: {string.Join("; ", steps.Select(s => $"{s.Decision} is {s.Value}"))}.{since}{reason}";
+        return $"{char.ToUpperInvariant(first.Title[0])}{first.Title[1..]} [{first.Rule}]: {string.Join("; ", steps.Select(s => $"{s.Decision}: {s.Value}"))}.{since}{reason}";
     }
 
     /// <summary>The answer as text for a terminal, most wanted first.</summary>

@@ -1,0 +1,23 @@
+#!/usr/bin/env bash
+# Runs the full counts and every measurement (about an hour on two cores) and writes bench/RESULTS.md.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+dotnet build Umpirage.slnx -c Release -v quiet -nologo
+./umpirage help >/dev/null
+{
+  echo "# Measurements"
+  echo
+  echo "Made by \`bench/long.sh\` on $(nproc) cores, .NET $(dotnet --version), $(date -u +%Y-%m-%d). Bars stand in brackets. Every baseline is measured in the same run."
+  echo
+  echo '```'
+  dotnet run --project bench/Bench -c Release --no-build
+  echo
+  for n in $(seq 20); do
+    s=$(date +%s%N); ./umpirage rule casebook/double-first-base/own-white-only-appealed.play >/dev/null; e=$(date +%s%N); echo $(( (e - s) / 1000000 ))
+  done | sort -n | awk '{ t[NR] = $1 } END { printf "./umpirage rule on the worked play, 20 runs after build: median %d ms, fastest %d, slowest %d (bar 200 ms)\n", (t[10] + t[11]) / 2, t[1], t[NR] }'
+  echo
+  UMPIRAGE_LONG=1 dotnet test --solution Umpirage.slnx -c Release --no-build --no-progress --no-ansi --output Detailed 2>/dev/null | grep -E 'judged alike|sessions: median|cases enumerated|succeeded:|failed:|total:' | sed 's/^ *//'
+  dotnet run --project bench/Bench -c Release --no-build fuzz
+  echo '```'
+} > bench/RESULTS.new
+mv bench/RESULTS.new bench/RESULTS.md
