@@ -10,16 +10,17 @@ public sealed record Elsewhere(string Code, string InWords, bool Same)
     public static IReadOnlyList<Elsewhere> Of(Codebook book, Play play, Ruling here, DateOnly today)
     {
         var code = here.Table.Sheet.Code;
-        var found = new List<(string Address, string Words, bool Same)>();
+        var found = new List<(string Game, string Division, string Words)>();
         foreach (var game in book.Roster.Games)
             foreach (var division in book.Roster.Divisions)
             {
                 if (game == code.Game && division == code.Division) continue;
                 var address = (game == code.Game ? code.Address with { Division = division } : new CodeAddress(game, division, [], code.Date)).ToString();
-                if (book.Sheet(play.Sheet) is { } sheet && !sheet.Speaks(game)) { found.Add((game, $"the subject does not exist in {game}", false)); continue; }
-                var other = Casebook.Rule(book, play, today, [], address);
-                found.Add((address, other is null ? "what was said cannot be under this code" : other.InWords, other is not null && other.InWords == here.InWords));
+                var words = book.Sheet(play.Sheet) is { } sheet && !sheet.Speaks(game) ? "the subject does not exist here"
+                    : Casebook.Rule(book, play, today, [], address)?.InWords ?? "what was said cannot be under this code";
+                found.Add((game, division, words));
             }
-        return [.. found.GroupBy(f => f.Words).Select(g => new Elsewhere(string.Join(", ", g.Select(f => f.Address).Distinct()), g.Key, g.First().Same))];
+        return [.. found.GroupBy(f => f.Words).Select(g => new Elsewhere(
+            string.Join("; ", g.GroupBy(f => f.Game).Select(f => $"{f.Key} {string.Join(", ", f.Select(x => x.Division))}")), g.Key, g.Key == here.InWords))];
     }
 }

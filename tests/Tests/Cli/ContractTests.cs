@@ -1,0 +1,128 @@
+using System.Diagnostics;
+using System.Text.Json;
+
+namespace Umpirage.Tests.Cli;
+
+/// <summary>The command line as programs rely on it: names, last lines, exit codes, JSON. Runs the built program itself.</summary>
+public class ContractTests
+{
+    private static (int Code, string Out, string Error) Run(params string[] words)
+    {
+        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
+        start.ArgumentList.Add(Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"));
+        foreach (var word in words) start.ArgumentList.Add(word);
+        start.Environment["UMPIRAGE_ROOT"] = Folder.Root;
+        using var process = Process.Start(start)!;
+        process.StandardInput.Close();
+        var error = process.StandardError.ReadToEndAsync();
+        var text = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, text, error.Result);
+    }
+
+    private static string Last(string text) => text.TrimEnd().Split('\n')[^1];
+
+    [Fact]
+    public void Check_ends_with_0_findings_and_exit_0()
+    {
+        var (code, text, _) = Run("check");
+        Assert.Equal((0, "0 findings"), (code, Last(text)));
+    }
+
+    [Fact]
+    public void Check_of_broken_codes_counts_them_and_exits_1()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        Directory.CreateDirectory(Path.Combine(folder, "sheets"));
+        File.Copy(Folder.Of("codes", "roster.txt"), Path.Combine(folder, "roster.txt"));
+        File.Copy(Folder.Of("tests", "Tests", "Codes", "bad", "unused-fact.sheet"), Path.Combine(folder, "sheets", "broken.sheet"));
+        var (code, text, _) = Run("check", "--codes", folder);
+        Assert.Equal((1, "1 findings"), (code, Last(text)));
+        Directory.Delete(folder, true);
+    }
+
+    [Fact]
+    public void Casebook_counts_and_exits_1_when_one_is_ruled_otherwise()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        var play = File.ReadAllText(Folder.Of("casebook", "double-first-base", "own-white-only-appealed.play"));
+        File.WriteAllText(Path.Combine(folder, "a.play"), play);
+        var (code, text, _) = Run("casebook", folder);
+        Assert.Equal((0, "1 of 1 ruled as published"), (code, Last(text)));
+        File.WriteAllText(Path.Combine(folder, "b.play"), play.Replace("batter-runner is out by R1b", "batter-runner is safe by R1b"));
+        (code, text, _) = Run("casebook", folder);
+        Assert.Equal((1, "1 of 2 ruled as published"), (code, Last(text)));
+        Directory.Delete(folder, true);
+    }
+
+    [Fact]
+    public void Rule_answers_in_text_and_json()
+    {
+        var (code, text, _) = Run("rule", "casebook/double-first-base/own-white-only-appealed.play");
+        Assert.Equal(0, code);
+        Assert.Contains("batter-runner: out", text);
+        Assert.Contains("WHAT WOULD CHANGE IT", text);
+        (code, text, _) = Run("rule", "casebook/double-first-base/own-white-only-appealed.play", "--json");
+        Assert.Equal(0, code);
+        using var json = JsonDocument.Parse(text);
+        Assert.True(json.RootElement.GetProperty("Ruled").GetBoolean());
+    }
+
+    [Theory]
+    [InlineData("rule", "no-such-file.play")]
+    [InlineData("rule")]
+    [InlineData("ask", "no such subject")]
+    [InlineData("table", "no such sheet")]
+    [InlineData("crossover", "softball/12U", "sofball/12U")]
+    [InlineData("casebook", "no-such-folder")]
+    [InlineData("chekc")]
+    public void Unusable_input_exits_2_and_says_why(params string[] words)
+    {
+        var (code, _, error) = Run(words);
+        Assert.Equal(2, code);
+        Assert.NotEmpty(error.Trim());
+    }
+
+    [Fact]
+    public void Without_arguments_one_screen_of_help_starts_with_an_example()
+    {
+        var (code, text, _) = Run();
+        Assert.Equal(0, code);
+        Assert.InRange(text.Split('\n').Length, 5, 30);
+        Assert.Contains("./umpirage rule casebook/", text.Split("./umpirage")[1] is var first ? "./umpirage" + first : "");
+    }
+
+    [Fact]
+    public void Every_example_in_the_help_and_the_readme_exists()
+    {
+        var readme = File.ReadAllText(Folder.Of("README.md")) + Run().Out;
+        foreach (var path in System.Text.RegularExpressions.Regex.Matches(readme, @"(casebook|codes)/[\w./-]+\.(play|sheet|md)").Select(m => m.Value).Distinct())
+            Assert.True(File.Exists(Folder.Of(path)), path);
+    }
+
+    [Fact]
+    public void The_ruling_in_the_readme_is_what_the_program_says()
+    {
+        var (_, text, _) = Run("rule", "casebook/double-first-base/own-white-only-appealed.play");
+        Assert.Contains(text.Trim(), File.ReadAllText(Folder.Of("README.md")));
+    }
+
+    [Fact]
+    public void Ask_lists_subjects_and_gives_up_politely_when_nobody_answers()
+    {
+        var (code, text, _) = Run("ask");
+        Assert.Equal(0, code);
+        Assert.Contains("look-back", text);
+        (code, text, _) = Run("ask", "look-back", "softball/12U");
+        Assert.Equal(1, code);
+        Assert.Contains("ASK NEXT", text);
+    }
+
+    [Theory]
+    [InlineData("crossover", "softball/12U", "baseball/12U", "--json")]
+    [InlineData("table", "infield fly", "baseball/10U", "--json")]
+    [InlineData("tally", "infield fly", "--json")]
+    [InlineData("check", "infield fly", "--json")]
+    public void Json_can_be_read(params string[] words) => Assert.NotEqual(JsonValueKind.Undefined, JsonDocument.Parse(Run(words).Out).RootElement.ValueKind);
+}
