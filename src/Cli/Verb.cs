@@ -10,7 +10,7 @@ internal static class Verb
     private static readonly Dictionary<string, Func<Request, int>> All = new()
     {
         ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
-        ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run,
+        ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
     };
 
     public static int Run(string[] args)

@@ -1,0 +1,38 @@
+using System.Diagnostics;
+using System.IO.Compression;
+using Umpirage.Rules.Games;
+using Umpirage.Rules.Records;
+
+namespace Umpirage.Cli.Verbs;
+
+internal static class ReplayVerb
+{
+    public static int Run(Request request)
+    {
+        var words = request.Words.ToList();
+        IReadOnlyDictionary<string, FinalScore>? scores = null;
+        if (words.IndexOf("--against") is >= 0 and var at && at + 1 < words.Count)
+        {
+            using var reader = new StreamReader(words[at + 1]);
+            scores = FinalScores.Read(reader);
+            words.RemoveRange(at, 2);
+        }
+        if (words.Count == 0) { Console.Error.WriteLine("name a game file: ./umpirage replay demo/game.game"); return Verb.Unusable; }
+        var watch = Stopwatch.StartNew();
+        var games = words.SelectMany(Games).ToList();
+        var tally = new ScoreTally(scores);
+        foreach (var game in games)
+            foreach (var line in tally.Add(game)) Console.WriteLine(line);
+        var wrong = tally.Wrong;
+        if (scores is not null) Console.WriteLine($"{games.Count / watch.Elapsed.TotalSeconds:N0} games a second, reading included");
+        Console.WriteLine(scores is null ? $"{games.Count} games, {wrong} with something that cannot have happened" : tally.Line);
+        return wrong == 0 && tally.AllEqual ? Verb.Fine : Verb.No;
+    }
+
+    private static IEnumerable<RecordedGame> Games(string file)
+    {
+        using var stream = File.OpenRead(file);
+        using var text = new StreamReader(file.EndsWith(".gz", StringComparison.Ordinal) ? new GZipStream(stream, CompressionMode.Decompress) : stream);
+        foreach (var game in EventFile.Read(text)) yield return game;
+    }
+}
