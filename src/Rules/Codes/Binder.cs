@@ -35,6 +35,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         foreach (var addition in additions.Where(a => !sheet.Rules.Any(r => Words.Same(r.Id, a.Rule))))
             findings.Add(new(FindingKind.UnknownWord, addition.Exception.File, addition.Line, $"the sheet '{sheet.Name}' has no rule '{addition.Rule}'; {Words.Offer(addition.Rule, [.. sheet.Rules.Select(r => r.Id)])}"));
         Prevail(draft, sheet);
+        MomentCheck.Check(sheet, findings);
         if (findings.Count > before) return null;
         return Ordered(draft, [.. sheet.Parameters]);
     }
@@ -216,6 +217,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             Impossible = [.. draft.Impossible.Select(Moved)],
             Clauses = [.. draft.Clauses.Select(Moved)],
             Parameters = [.. own, .. draft.Imported],
+            Moments = [.. draft.Sheet.Moments, .. draft.Sheet.Uses.Select(u => find(u.Sheet)).OfType<Sheet>().Distinct().SelectMany(s => s.Moments)],
         };
     }
 }

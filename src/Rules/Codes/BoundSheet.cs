@@ -13,6 +13,8 @@ public sealed class BoundSheet
     /// <summary>Top rules and their exceptions, flat; an exception names its parent.</summary>
     public required IReadOnlyList<BoundClause> Clauses { get; init; }
     public required IReadOnlyList<Parameter> Parameters { get; init; }
+    /// <summary>The moments in which a play can be told, the used sheets' included.</summary>
+    public required IReadOnlyList<MomentLine> Moments { get; init; }
 
     /// <summary>For each clause the clauses that take its place where both hold: its exceptions, and whatever prevails over it or over its rule.</summary>
     public IReadOnlyList<IReadOnlyList<int>> Overriders => overriders ??= WorkOut();

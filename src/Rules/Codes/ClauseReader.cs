@@ -60,6 +60,7 @@ internal sealed class ClauseReader(string file, string? layer, Roster roster, Li
             return true;
         }
         if (Cut(text, "reason:", out rest)) { clause.Reason = rest.Trim(); return true; }
+        if (Cut(text, "do:", out rest)) { clause.Do = rest.Trim(); return true; }
         if (Cut(text, "prevails over:", out rest)) { clause.PrevailsOver.AddRange(rest.Split(',').Select(i => i.Trim()).Where(i => i != "")); return true; }
         if (Cut(text, "open to:", out rest))
         {

@@ -14,6 +14,8 @@ public sealed class Sheet
     public string? OnlyFor { get; set; }
     public List<Term> Facts { get; } = [];
     public List<Term> Decisions { get; } = [];
+    /// <summary>The moments of a play in which its facts can be told; the alternatives of one line exclude each other.</summary>
+    public List<MomentLine> Moments { get; } = [];
     public List<Clause> Impossible { get; } = [];
     public List<Use> Uses { get; } = [];
     public List<Parameter> Parameters { get; } = [];
@@ -28,7 +30,14 @@ public sealed record Term(string Name, IReadOnlyList<string> Values, bool Ordere
 {
     public string? Question { get; set; }
     public Band? Band { get; set; }
+    public List<Telling> ToldBy { get; } = [];
 }
+
+/// <summary>Moments of which only one can happen: "defence appeals | nobody appeals".</summary>
+public sealed record MomentLine(IReadOnlyList<string> Alternatives, int Line);
+
+/// <summary>A fact's value is told when these moments happen in this order, whatever else happens between them.</summary>
+public sealed record Telling(string Value, IReadOnlyList<string> InOrder, int Line);
 
 /// <summary>A fact that is a band over a number; <see cref="Edges"/> part the bands, each with its neighbour.</summary>
 public sealed record Band(string Unit, double Low, double High)
@@ -61,6 +70,8 @@ public sealed class Clause
     public required string File { get; init; }
     public string? Layer { get; init; }
     public string? Reason { get; set; }
+    /// <summary>What the umpire does now, in the imperative.</summary>
+    public string? Do { get; set; }
     public List<Phrase> When { get; } = [];
     public List<Phrase> Then { get; } = [];
     public List<ScopedCite> Cites { get; } = [];

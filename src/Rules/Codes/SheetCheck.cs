@@ -79,15 +79,15 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
         var entries = under.Entries[fault.Decision - under.FactCount];
         if (fault.Holding.Count == 0)
         {
-            var gap = Telling.Widen(under, fault.Space, space => entries.All(e => e.Meets(space) == 0));
-            return new(FindingKind.Gap, sheet.File, decision.Term.Line, $"nothing decides '{decision.Name}' when {Telling.Say(under, Shown(under, gap, fault.Decision))}");
+            var gap = Wording.Widen(under, fault.Space, space => entries.All(e => e.Meets(space) == 0));
+            return new(FindingKind.Gap, sheet.File, decision.Term.Line, $"nothing decides '{decision.Name}' when {Wording.Say(under, Shown(under, gap, fault.Decision))}");
         }
         var a = fault.Holding[0];
         var b = fault.Holding.First(e => e.Value != a.Value);
-        var both = Telling.Widen(under, fault.Space, space => a.Meets(space) == 2 && b.Meets(space) == 2);
+        var both = Wording.Widen(under, fault.Space, space => a.Meets(space) == 2 && b.Meets(space) == 2);
         var (clauseA, clauseB) = (under.Bound.Clauses[a.Clause], under.Bound.Clauses[b.Clause]);
         return new(FindingKind.Conflict, clauseB.Clause.File, clauseB.Clause.Line,
-            $"{clauseA.Id} says {decision.Name} is {decision.Values[a.Value]}, {clauseB.Id} says {decision.Values[b.Value]}, when {Telling.Say(under, Shown(under, both, fault.Decision))}");
+            $"{clauseA.Id} says {decision.Name} is {decision.Values[a.Value]}, {clauseB.Id} says {decision.Values[b.Value]}, when {Wording.Say(under, Shown(under, both, fault.Decision))}");
     }
 
     /// <summary>Decisions from the broken one on are not part of the situation.</summary>

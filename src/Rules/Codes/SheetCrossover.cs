@@ -41,12 +41,31 @@ internal sealed class SheetCrossover
             while (leaves.Count > 0)
             {
                 var (space, a, b) = leaves[0];
-                var wide = Telling.Widen(one, space, s => AllDiffer(d, Within(s), a, b));
-                leaves.RemoveAll(l => l.Here == a && l.There == b && Inside(l.Space, wide));
-                lines.Add(new(decision.Name, Telling.Say(one, wide), decision.Values[a], decision.Values[b], wide));
+                var wide = Pruned(Within(Wording.Widen(one, space, s => AllDiffer(d, Within(s), a, b))));
+                leaves.RemoveAll(l => l.Here == a && l.There == b && Inside(Pruned(l.Space), wide));
+                lines.Add(new(decision.Name, Wording.Say(one, wide), decision.Values[a], decision.Values[b], wide));
             }
         }
         return lines;
+    }
+
+    /// <summary>Leaves out of what is said the values that cannot occur together with the rest of it.</summary>
+    private ulong[] Pruned(ulong[] wide)
+    {
+        for (var t = 0; t < wide.Length; t++)
+        {
+            if (wide[t] == domain[t]) continue;
+            var kept = wide[t];
+            for (var v = 0; v < 64; v++)
+            {
+                var bit = 1UL << v;
+                if ((kept & bit) == 0 || kept == bit) continue;
+                wide[t] = bit;
+                if (!CanOccur(wide)) kept &= ~bit;
+            }
+            wide[t] = kept;
+        }
+        return wide;
     }
 
     private static bool Alike(Entry[] a, Entry[] b) =>

@@ -8,7 +8,7 @@ namespace Umpirage.Rules.Codes;
 /// </summary>
 public sealed class SheetReader
 {
-    private enum Part { Head, Facts, Impossible, Uses, Decides, Parameter, Must, Rules }
+    private enum Part { Head, Moments, Facts, Impossible, Uses, Decides, Parameter, Must, Rules }
 
     private const int MostTerms = 250;
 
@@ -44,6 +44,7 @@ public sealed class SheetReader
         switch (part)
         {
             case Part.Head: Head(line); break;
+            case Part.Moments: sheet.Moments.Add(new([.. line.Text.Split('|').Select(m => m.Trim())], line.Number)); break;
             case Part.Facts: Fact(line); break;
             case Part.Impossible: ClauseLine(line, sheet.Impossible, "I1: title"); break;
             case Part.Uses: UseLine(line); break;
@@ -60,7 +61,7 @@ public sealed class SheetReader
     {
         Part? next = line.Text switch
         {
-            "Facts" => Part.Facts, "Impossible" => Part.Impossible, "Uses" => Part.Uses, "Decides" => Part.Decides, "Must" => Part.Must, _ => null,
+            "Moments" => Part.Moments, "Facts" => Part.Facts, "Impossible" => Part.Impossible, "Uses" => Part.Uses, "Decides" => Part.Decides, "Must" => Part.Must, _ => null,
         };
         if (next is { } heading) { Enter(heading); return true; }
         if (line.Text.StartsWith("Parameter ", StringComparison.Ordinal)) { Enter(Part.Parameter); NewParameter(line); return true; }
@@ -101,10 +102,21 @@ public sealed class SheetReader
     {
         if (term is not null && line.Text.StartsWith("ask:", StringComparison.Ordinal)) { term.Question = line.Text[4..].Trim(); return; }
         if (term is not null && line.Text.StartsWith("number of ", StringComparison.Ordinal)) { NumberLine(line); return; }
+        if (term is not null && line.Text.StartsWith("told by ", StringComparison.Ordinal)) { TellingLine(line); return; }
         if (term is not null && line.Text.StartsWith("edges:", StringComparison.Ordinal)) { EdgesLine(line); return; }
         if (TermLine(line) is not { } fact) return;
         term = fact;
         sheet.Facts.Add(fact);
+    }
+
+    /// <summary>"told by VALUE: one moment, then another".</summary>
+    private void TellingLine(SourceLine line)
+    {
+        var (value, moments) = Split(line.Text["told by ".Length..], ':');
+        var known = term!.Values.FirstOrDefault(v => Words.Same(v, value));
+        if (value == "" || moments == "") Unreadable(line, "write 'told by VALUE: one moment, then another'");
+        else if (known is null) Fault(FindingKind.UnknownWord, line.Number, $"'{term.Name}' has no value '{value}'; {Words.Offer(value, term.Values)}");
+        else term.ToldBy.Add(new(known, [.. moments.Split(", then ").Select(m => m.Trim())], line.Number));
     }
 
     private void NumberLine(SourceLine line)

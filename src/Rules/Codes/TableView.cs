@@ -27,13 +27,13 @@ public sealed record TableView(string Title, IReadOnlyList<string> Values, IRead
     {
         var space = (ulong[])sheet.Domain.Clone();
         for (var i = 0; i < entry.Box.Terms.Length; i++) space[entry.Box.Terms[i]] &= entry.Box.Masks[i];
-        var said = Telling.Say(sheet, space);
+        var said = Wording.Say(sheet, space);
         var holes = entry.Holes.Where(h => h.Meets(space) != 0).Select(h =>
         {
             var hole = (ulong[])sheet.Domain.Clone();
             for (var i = 0; i < h.Terms.Length; i++)
                 if (space[h.Terms[i]] != (space[h.Terms[i]] & h.Masks[i])) hole[h.Terms[i]] &= h.Masks[i];
-            return Telling.Say(sheet, hole);
+            return Wording.Say(sheet, hole);
         }).Distinct().ToList();
         return holes.Count == 0 ? said : $"{said}; but not when {string.Join(", nor when ", holes)}";
     }

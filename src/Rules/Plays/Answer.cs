@@ -6,7 +6,7 @@ namespace Umpirage.Rules.Plays;
 /// <summary>A ruling made ready to be read out: the ruling, why, what would change it, and how others rule it.</summary>
 public sealed record Answer(
     string Sheet, string Code, IReadOnlyList<string> Layers, bool Ruled, IReadOnlyList<string> Ruling, IReadOnlyList<string> Why, IReadOnlyList<string> Sources,
-    IReadOnlyList<string> Unverified, IReadOnlyList<string> WouldChange, string? AskNext, IReadOnlyList<Elsewhere> Elsewhere)
+    IReadOnlyList<string> Unverified, IReadOnlyList<string> WouldChange, IReadOnlyList<string> DoNow, string Log, string? AskNext, IReadOnlyList<Elsewhere> Elsewhere)
 {
     public static Answer Of(Ruling ruling, IReadOnlyList<Elsewhere> elsewhere)
     {
@@ -20,7 +20,16 @@ public sealed record Answer(
         var next = ruling.IsPossible && !ruling.IsRuled ? Questions.Next(ruling.Table, ruling.Situation) : null;
         return new(sheet.Bound.Sheet.Name, sheet.Code.Address.ToString(), [.. sheet.Code.LayerNames], ruling.IsRuled, lines, why, sources,
             Because.Unverified(steps), [.. WhatIf.Nearest(ruling).Select(c => c.InWords(ruling))],
+            [.. steps.Select(s => s.Do).OfType<string>().Distinct()], LogLine(ruling),
             next is null ? null : $"{next.Term.Question} ({Words.Or(next.Values)})", elsewhere);
+    }
+
+    /// <summary>One line for the record: day, code, subject, ruling, deciding rules.</summary>
+    private static string LogLine(Ruling ruling)
+    {
+        var code = ruling.Table.Sheet.Code;
+        var rules = ruling.Final.Where(d => d.Values.Count == 1 && d.By.Count > 0).Select(d => d.By[0].Id).Distinct();
+        return $"{CodeAddress.Day(code.Date)} | {code.Address with { Date = null }} | {ruling.Table.Sheet.Bound.Sheet.Name} | {ruling.InWords} | {string.Join(" ", rules)}";
     }
 
     private static string Tell(IReadOnlyList<Step> steps)
@@ -43,6 +52,8 @@ public sealed record Answer(
         Part("SOURCE", Sources);
         if (Unverified.Count > 0) text.AppendLine("  Not checked against a book; look it up before it decides a game.");
         Part("WHAT WOULD CHANGE IT", WouldChange);
+        Part("DO NOW", DoNow);
+        Part("LOG", Ruled ? [Log] : []);
         Part("ELSEWHERE", [.. Elsewhere.Where(e => !e.Same).Select(e => $"{e.Code}: {e.InWords}"), .. Elsewhere.Where(e => e.Same).Select(e => $"{e.Code}: the same")]);
         text.AppendLine().AppendLine($"{Sheet}; {Code}; {string.Join(" <- ", Layers)}");
         text.AppendLine("Advice from entered facts and a stated edition; the printed rule book and local authority rule.");

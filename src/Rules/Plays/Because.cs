@@ -4,7 +4,7 @@ using Umpirage.Rules.Ground;
 namespace Umpirage.Rules.Plays;
 
 /// <summary>One step of a because-chain: what was decided, by which rule, on which conditions, from which source and layer.</summary>
-public sealed record Step(string Decision, string Value, string Rule, string Title, string? Reason, IReadOnlyList<string> Since, Citation Source, Provenance? Taken, bool Own)
+public sealed record Step(string Decision, string Value, string Rule, string Title, string? Reason, string? Do, IReadOnlyList<string> Since, Citation Source, Provenance? Taken, bool Own)
 {
     /// <summary>"runner is out: she left early [R1a]".</summary>
     public string InWords => $"{Decision} is {Value}: {Title} [{Rule}]";
@@ -25,10 +25,10 @@ public static class Because
             var parent = clause.Parent >= 0 ? sheet.Bound.Clauses[clause.Parent] : null;
             var since = (parent?.When ?? []).Concat(clause.When).Where(c => c.Term >= 0).Select(c => c.Term).Distinct().Order()
                 .Where(t => (ruling.Situation.Known[t] & Narrowed(ruling, t)) != sheet.Domain[t])
-                .Select(t => Telling.One(sheet.Terms[t], ruling.Situation.Known[t] & Narrowed(ruling, t), sheet.Domain[t])).ToList();
+                .Select(t => Wording.One(sheet.Terms[t], ruling.Situation.Known[t] & Narrowed(ruling, t), sheet.Domain[t])).ToList();
             var setting = clause.Then.First(s => s.Decision == decided.Term.Index);
             var taken = setting.Value.Parameter is { } parameter ? sheet.Values[parameter] : null;
-            steps.Add(new(decided.Term.Name, decided.Values[0], clause.Id, Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } r ? Fill(sheet, r) : null,
+            steps.Add(new(decided.Term.Name, decided.Values[0], clause.Id, Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } r ? Fill(sheet, r) : null, clause.Clause.Do is { } act ? Fill(sheet, act) : null,
                 since, sheet.Code.Cite(clause.Clause), taken, decided.Term.Own));
         }
         return steps;

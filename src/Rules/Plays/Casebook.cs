@@ -28,7 +28,7 @@ public static class Casebook
     {
         if (Table(book, otherCode ?? play.Code, play.Sheet, today, play.File, findings) is not { } table) return null;
         var before = findings.Count;
-        var situation = Situation.Read(table.Sheet, play.File, play.Given, findings);
+        var situation = Timeline.Tell(Situation.Read(table.Sheet, play.File, play.Given, findings), play.File, play.Happened, findings);
         return findings.Count > before ? null : Umpire.Rule(table, situation);
     }
 

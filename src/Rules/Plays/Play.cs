@@ -17,6 +17,8 @@ public sealed class Play
     /// <summary>source, disputed, completed (from rule knowledge), or own.</summary>
     public string Standing { get; set; } = "source";
     public List<Phrase> Given { get; } = [];
+    /// <summary>What happened, moment by moment, in order.</summary>
+    public List<Phrase> Happened { get; } = [];
     public List<Expected> Expect { get; } = [];
 }
 
@@ -35,8 +37,9 @@ public static class PlayReader
         void Fault(FindingKind kind, int line, string message) => findings.Add(new(kind, file, line, message));
         foreach (var line in SourceLine.Of(text))
         {
-            if (line.Text is "Given" or "Expect") { part = line.Text; continue; }
+            if (line.Text is "Given" or "Happened" or "Expect") { part = line.Text; continue; }
             if (part == "Given") { play.Given.Add(new(line.Text, line.Number)); continue; }
+            if (part == "Happened") { play.Happened.Add(new(line.Text, line.Number)); continue; }
             if (part == "Expect")
             {
                 if (ReadExpected(line) is { } expected) play.Expect.Add(expected);
@@ -56,7 +59,7 @@ public static class PlayReader
                 case "source" when Citation.TryRead(value, out var cite): play.Source = cite; break;
                 case "source": Fault(FindingKind.MissingCitation, line.Number, $"a source is written 'source: document | status', with status one of {Citation.Allowed}"); break;
                 case "standing" when Standings.Contains(value): play.Standing = value; break;
-                default: Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; a play has Play, code, sheet, situation, source, standing ({Words.Or(Standings)}), then Given and Expect"); break;
+                default: Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; a play has Play, code, sheet, situation, source, standing ({Words.Or(Standings)}), then Given, Happened and Expect"); break;
             }
         }
         if (play.Id == "") Fault(FindingKind.UnreadableLine, 0, "the play has no name; begin with 'Play: ID'");

@@ -4,7 +4,7 @@ using Umpirage.Rules.Ground;
 namespace Umpirage.Rules.Codes;
 
 /// <summary>Says a space of cases in the sheet's own words, leaving out what is free.</summary>
-public static class Telling
+public static class Wording
 {
     /// <summary>"departure is before release; pitch is not hit", or "always".</summary>
     public static string Say(CodeSheet sheet, ulong[] space)
