@@ -22,7 +22,10 @@ internal static class ReplayVerb
         var games = words.SelectMany(Games).ToList();
         var tally = new ScoreTally(scores);
         foreach (var game in games)
+        {
             foreach (var line in tally.Add(game)) Console.WriteLine(line);
+            if (scores is null) Console.WriteLine(GameSheet.Text(game, tally.Last));
+        }
         var wrong = tally.Wrong;
         if (scores is not null) Console.WriteLine($"{games.Count / watch.Elapsed.TotalSeconds:N0} games a second, reading included");
         Console.WriteLine(scores is null ? $"{games.Count} games, {wrong} with something that cannot have happened" : tally.Line);
@@ -31,6 +34,7 @@ internal static class ReplayVerb
 
     private static IEnumerable<RecordedGame> Games(string file)
     {
+        if (file.EndsWith(".game", StringComparison.Ordinal)) { yield return GameFile.Read(file, File.ReadAllText(file), []); yield break; }
         using var stream = File.OpenRead(file);
         using var text = new StreamReader(file.EndsWith(".gz", StringComparison.Ordinal) ? new GZipStream(stream, CompressionMode.Decompress) : stream);
         foreach (var game in EventFile.Read(text)) yield return game;

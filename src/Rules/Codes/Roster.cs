@@ -53,13 +53,14 @@ public readonly record struct SourceLine(int Number, string Text)
 {
     public string Short => Text.Length <= 60 ? Text : Text[..57] + "...";
 
-    public static IEnumerable<SourceLine> Of(string text)
+    /// <summary>The lines that say something. In a game a player's number begins with #, so there only "# " begins a comment.</summary>
+    public static IEnumerable<SourceLine> Of(string text, string comment = "#")
     {
         using var reader = new StringReader(text);
         for (var number = 1; reader.ReadLine() is { } raw; number++)
         {
             var tidy = Words.Tidy(raw);
-            if (tidy.Length > 0 && tidy[0] != '#') yield return new(number, tidy);
+            if (tidy.Length > 0 && !tidy.StartsWith(comment, StringComparison.Ordinal)) yield return new(number, tidy);
         }
     }
 }

@@ -78,13 +78,15 @@ public static class Scorekeeper
         if (!game.Alive) reasons.Add("the ball is dead; call play first");
         if (balls > 3) reasons.Add("that is ball four: write the walk");
         if (strikes > 2) reasons.Add("that is strike three: write the strikeout");
+        var next = game with { Started = true, Count = new(balls, strikes) };
+        return pitched.Pitch == Games.Pitch.NoPitch ? next : Thrown(next);
+    }
+
+    /// <summary>One more pitch for whoever pitches. The pitch that ends a turn at bat counts with the play.</summary>
+    private static Game Thrown(Game game)
+    {
         var pitcher = game.LineupOf(game.Fielding).Field.GetValueOrDefault("pitcher", "");
-        var thrown = pitched.Pitch != Games.Pitch.NoPitch && pitcher != "";
-        return game with
-        {
-            Started = true, Count = new(balls, strikes),
-            PitchesBy = thrown ? game.PitchesBy.SetItem(pitcher, game.PitchesBy.GetValueOrDefault(pitcher) + 1) : game.PitchesBy,
-        };
+        return pitcher == "" ? game : game with { PitchesBy = game.PitchesBy.SetItem(pitcher, game.PitchesBy.GetValueOrDefault(pitcher) + 1) };
     }
 
     private static Game Play(Game game, Played play, List<string> reasons)
@@ -95,15 +97,17 @@ public static class Scorekeeper
         Span<bool> moved = stackalloc bool[4];
         foreach (var move in play.Moves)
         {
-            var from = (int)move.From;
+            var from = move.Runner is { } runner ? WhereIs(game, runner, batter, play.TurnDone) : (int)move.From;
+            if (from < 0) { reasons.Add($"{move.Runner} is on no base"); continue; }
             if (from > 3) { reasons.Add("a move starts at the plate or on a base"); continue; }
-            if (moved[from]) { reasons.Add($"{Name(move.From)} moves twice"); continue; }
+            if (moved[from]) { reasons.Add($"the runner from {Name((Place)from)} moves twice"); continue; }
             moved[from] = true;
-            if (from > 0 && game.On(move.From) == "") { reasons.Add($"nobody is on {Name(move.From)}"); continue; }
+            if (from > 0 && game.On((Place)from) == "") { reasons.Add($"nobody is on {Name((Place)from)}"); continue; }
             if (from == 0 && !play.TurnDone) { reasons.Add("the batter moves only when her turn is over"); continue; }
-            if (move.To == Place.Plate) { reasons.Add($"the runner on {Name(move.From)} cannot go back to bat"); continue; }
+            if (move.To == Place.Plate) { reasons.Add($"the runner on {Name((Place)from)} cannot go back to bat"); continue; }
             to[from] = move.To;
         }
+        if (play.TurnDone && batter == "") reasons.Add("nobody says who bats");
         if (play.TurnDone && !moved[0]) reasons.Add("the batter's turn is over, but nobody says where she went");
         if (play.TurnDone && to[0] == Place.First) Force(to, moved);
         Possible(game, play, to, reasons);
@@ -123,9 +127,12 @@ public static class Scorekeeper
         // a run that does not count leaves its runner on base in the book
         book = book.Score(counted, game.Inning) with { Batters = book.Batters + (play.TurnDone ? 1 : 0), OutsMade = book.OutsMade + outs, Left = book.Left + runs - counted };
         next = next.With(game.Batting, book) with { Outs = game.Outs + outs, Count = play.TurnDone ? default : game.Count };
-        if (play.TurnDone) next = Advance(next, batter);
+        if (play.TurnDone) next = Advance(Thrown(next), batter);
         return next.Outs == OutsInHalf ? Close(next) : next;
     }
+
+    private static int WhereIs(Game game, string player, string batter, bool turnDone) =>
+        game.First == player ? 1 : game.Second == player ? 2 : game.Third == player ? 3 : turnDone && batter == player ? 0 : -1;
 
     /// <summary>A batter who takes first moves along whoever has to make room and is not said to have gone elsewhere.</summary>
     private static void Force(Span<Place> to, ReadOnlySpan<bool> moved)

@@ -8,6 +8,8 @@ public sealed record RecordedGame(string Id, string Visitors, string Home, IRead
 {
     /// <summary>For each event the inning and side the file gives it, where it gives one: what the replay has to arrive at.</summary>
     public required IReadOnlyList<(int Inning, Side Side)?> Marks { get; init; }
+    /// <summary>The address of the code it was played under; empty when the record does not say.</summary>
+    public string Code { get; init; } = "";
 }
 
 /// <summary>

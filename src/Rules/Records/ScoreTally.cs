@@ -12,6 +12,9 @@ public sealed class ScoreTally(IReadOnlyDictionary<string, FinalScore>? scores)
 
     public bool AllEqual => scores is null || (score == games && line == games && outs == games && left == games);
 
+    /// <summary>The game last replayed, as far as it could be followed.</summary>
+    public Game Last { get; private set; } = Game.New;
+
     public string Line => $"{games} games: scores {score}, line scores {line}, outs {outs}, left on base {left} equal";
 
     /// <summary>Replays one game; returns what is wrong with it, and where it differs from its result.</summary>
@@ -19,7 +22,7 @@ public sealed class ScoreTally(IReadOnlyDictionary<string, FinalScore>? scores)
     {
         games++;
         var said = new List<string>(recorded.Faults);
-        var game = Follow(recorded, said);
+        var game = Last = Follow(recorded, said);
         if (said.Count > 0) Wrong++;
         if (scores is not null)
         {

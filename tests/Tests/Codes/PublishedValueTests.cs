@@ -39,7 +39,7 @@ public class PublishedValueTests
     [InlineData("softball/10U+community", "field", "pitching distance", "35 ft")]
     [InlineData("softball/12U+community", "field", "pitching distance", "40 ft")]
     [InlineData("softball/14U+community", "field", "pitching distance", "43 ft")]
-    [InlineData("softball/12U+community", "field", "circle radius", "8 ft")]
+    [InlineData("softball/12U+community", "field marks", "circle radius", "8 ft")]
     public void A_value_is_what_its_source_prints(string address, string sheet, string parameter, string value)
     {
         var code = Casebook.Code(Shelf.Codes, address, Shelf.Today, f => Assert.Fail(f))!;

@@ -1,0 +1,177 @@
+using System.Globalization;
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Games;
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.Rules.Records;
+
+/// <summary>
+/// Reads a game in our own text form, described in codes/GAMES.md: line-ups, then half-innings, a line for each batter or play. Every line
+/// that cannot be read is a finding; the others still count.
+/// </summary>
+public sealed class GameFile
+{
+    private static readonly Dictionary<string, Pitch> Pitches = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["ball"] = Pitch.Ball, ["called strike"] = Pitch.CalledStrike, ["strike"] = Pitch.CalledStrike, ["swinging strike"] = Pitch.SwingingStrike, ["foul"] = Pitch.Foul,
+        ["foul bunt"] = Pitch.FoulBunt, ["illegal pitch"] = Pitch.IllegalPitch, ["no pitch"] = Pitch.NoPitch,
+    };
+
+    private static readonly (string Words, Place To)[] Results =
+    [
+        ("singles", Place.First), ("doubles", Place.Second), ("triples", Place.Third), ("homers", Place.Home), ("walks", Place.First), ("is hit by the pitch", Place.First),
+        ("reaches first", Place.First), ("reaches second", Place.Second), ("reaches third", Place.Third), ("strikes out", Place.Out), ("grounds out", Place.Out),
+        ("flies out", Place.Out), ("lines out", Place.Out), ("pops out", Place.Out), ("bunts out", Place.Out), ("is out", Place.Out),
+    ];
+
+    private readonly string file;
+    private readonly List<Finding> findings;
+    private readonly List<GameEvent> events = [];
+    private readonly List<(int, Side)?> marks = [];
+    private string name = "", code = "", visitors = "", home = "";
+    private Side? lineup;
+    private (int, Side)? half;
+    private int spot;
+
+    private GameFile(string file, List<Finding> findings) => (this.file, this.findings) = (file, findings);
+
+    public static RecordedGame Read(string file, string text, List<Finding> findings)
+    {
+        var before = findings.Count;
+        var reader = new GameFile(file, findings);
+        foreach (var line in SourceLine.Of(text, "# ")) reader.Line(line);
+        return new(reader.name == "" ? file : reader.name, reader.visitors, reader.home, reader.events, [.. findings.Skip(before).Select(f => f.ToString())]) { Marks = reader.marks, Code = reader.code };
+    }
+
+    private void Add(GameEvent happened, bool marked = true)
+    {
+        events.Add(happened);
+        marks.Add(marked ? half : null);
+    }
+
+    private void Fault(SourceLine line, string message) => findings.Add(new(FindingKind.UnreadableLine, file, line.Number, message));
+
+    private void Line(SourceLine line)
+    {
+        var text = line.Text;
+        if (Half(text)) return;
+        if (lineup is not null && half is null && text[0] is >= '0' and <= '9') { Start(line); return; }
+        var colon = text.IndexOf(':');
+        if (colon <= 0) { Fault(line, $"cannot read '{line.Short}'; write 'Top 1', '#7: ball, singles; #3 to third', or another form of codes/GAMES.md"); return; }
+        var (key, rest) = (text[..colon].Trim(), text[(colon + 1)..].Trim());
+        switch (key)
+        {
+            case "Game": name = rest; return;
+            case "code": code = rest; return;
+            case "Visitors": (visitors, lineup, spot) = (rest, Side.Visitors, 0); return;
+            case "Home": (home, lineup, spot) = (rest, Side.Home, 0); return;
+        }
+        if (half is null) { Fault(line, "a play stands in a half-inning; write 'Top 1' first"); return; }
+        switch (key)
+        {
+            case "in": Change(line, half.Value.Item2, rest); break;
+            case "in for the fielders": Change(line, half.Value.Item2 == Side.Visitors ? Side.Home : Side.Visitors, rest); break;
+            case "courtesy": if (Pair(rest, " runs for ") is var (runner, other)) Add(new CourtesyRun(other, runner, line.Number)); else Fault(line, "write 'courtesy: #21 runs for #7'"); break;
+            case "placed": if (Pair(rest, " on ") is var (who, place) && Base(place) is { } at) Add(new Placed(who, at, line.Number)); else Fault(line, "write 'placed: #5 on second'"); break;
+            case "conference" when rest is "defence" or "offence": Add(new Conference(rest == "defence" ? Other(half.Value.Item2) : half.Value.Item2, rest == "defence", line.Number)); break;
+            case "note": Add(new Noted(rest, line.Number)); break;
+            case "time": Add(new Time(false, Clock(rest), rest, line.Number)); break;
+            case "play": Add(new Time(true, Clock(rest), rest, line.Number)); break;
+            case "end of half-inning": Add(new Ended(false, rest, line.Number)); break;
+            case "end of game": Add(new Ended(true, rest, line.Number)); break;
+            default: if (key[0] == '#' && !key.Contains(' ')) Batter(line, key, rest); else Running(line, key, rest); break;
+        }
+    }
+
+    private static Side Other(Side side) => side == Side.Visitors ? Side.Home : Side.Visitors;
+
+    private bool Half(string text)
+    {
+        var words = text.Split(' ');
+        if (words.Length != 2 || words[0] is not ("Top" or "Bottom") || !int.TryParse(words[1], NumberStyles.None, CultureInfo.InvariantCulture, out var inning) || inning is < 1 or > 99) return false;
+        half = (inning, words[0] == "Top" ? Side.Visitors : Side.Home);
+        return true;
+    }
+
+    private void Start(SourceLine line)
+    {
+        var words = line.Text.Split(' ', 3);
+        if (words.Length < 2 || !int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out var at) || at > 30 || words[1][0] != '#') { Fault(line, "a line of a batting order is '1 #7 shortstop'; 0 for one who fields only"); return; }
+        if (at != 0 && at != ++spot) Fault(line, $"the batting order goes on with {spot}");
+        Add(new Entered(lineup!.Value, at, words[1], words.Length > 2 ? words[2] : "", line.Number), marked: false);
+    }
+
+    private void Change(SourceLine line, Side side, string rest)
+    {
+        // "#21 bats 4, shortstop", "#21 fields, pitcher"
+        var (player, what) = rest.IndexOf(' ') is > 0 and var cut ? (rest[..cut], rest[(cut + 1)..]) : (rest, "");
+        var comma = what.IndexOf(',');
+        var (role, position) = comma < 0 ? (what, "") : (what[..comma].Trim(), what[(comma + 1)..].Trim());
+        if (player.StartsWith('#') && role == "fields") Add(new Entered(side, 0, player, position, line.Number));
+        else if (player.StartsWith('#') && role.StartsWith("bats ", StringComparison.Ordinal) && int.TryParse(role[5..], NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at is > 0 and <= 30)
+            Add(new Entered(side, at, player, position, line.Number));
+        else Fault(line, "write 'in: #21 bats 4, shortstop' or 'in: #21 fields, pitcher'");
+    }
+
+    private void Batter(SourceLine line, string batter, string rest)
+    {
+        var parts = rest.Split(';').Select(p => p.Trim()).Where(p => p != "").ToList();
+        var acts = parts.Count == 0 ? [] : parts[0].Split(',').Select(a => a.Trim()).Where(a => a != "").ToList();
+        Add(new CameToBat(batter, line.Number));
+        for (var i = 0; i < acts.Count; i++)
+        {
+            var act = Bare(acts[i]);
+            if (Pitches.TryGetValue(act, out var pitch)) { Add(new Pitched(pitch, line.Number)); continue; }
+            var result = Results.FirstOrDefault(r => act == r.Words || act.StartsWith(r.Words + " ", StringComparison.Ordinal));
+            if (result.Words is null || i != acts.Count - 1)
+            {
+                Fault(line, result.Words is null ? $"'{act}' is no pitch and no result; {Words.Offer(act, [.. Pitches.Keys, .. Results.Select(r => r.Words)])}" : $"'{act}' ends the turn at bat; nothing comes after it but what the runners did, behind ';'");
+                return;
+            }
+            Moves(line, batter, true, acts[i], [new(Place.Plate, result.To), .. parts.Skip(1).Select(p => Move(line, p, batter)).OfType<Move>()], parts);
+            return;
+        }
+        if (parts.Count > 1) Fault(line, "the runners moved, but the batter's line has no result; write what the runners did on a line of its own, such as 'steals: #3 to second'");
+    }
+
+    private void Running(SourceLine line, string what, string rest)
+    {
+        var parts = rest.Split(';').Select(p => p.Trim()).Where(p => p != "").ToList();
+        Moves(line, null, false, what, [.. parts.Select(p => Move(line, p, null)).OfType<Move>()], parts);
+    }
+
+    private void Moves(SourceLine line, string? batter, bool done, string what, List<Move> moves, List<string> parts)
+    {
+        // a batter who goes on past the base of her hit moves from the plate all the way
+        var again = batter is null ? -1 : moves.FindLastIndex(m => m.Runner == batter);
+        if (again > 0) { moves[0] = new(Place.Plate, moves[again].To); moves.RemoveAt(again); }
+        Add(new Played(batter, done, moves, what, line.Number) { NoRunCounts = parts.Contains("no run counts") });
+    }
+
+    private Move? Move(SourceLine line, string text, string? batter)
+    {
+        text = Bare(text);
+        if (text == "no run counts") return null;
+        var cut = text.IndexOf(' ');
+        var (who, went) = cut < 0 ? (text, "") : (text[..cut], text[(cut + 1)..]);
+        if (who == "batter" && batter is not null) who = batter;
+        Place? to = went switch { "scores" => Place.Home, "out" => Place.Out, _ when went.StartsWith("out at ", StringComparison.Ordinal) => Place.Out, _ when went.StartsWith("to ", StringComparison.Ordinal) => Base(went[3..]), _ => null };
+        if (who.StartsWith('#') && to is { } place) return new(Place.Plate, place, who);
+        Fault(line, $"cannot read '{text}'; a runner's move is '#3 to third', '#3 scores', '#3 out' or '#3 out at second'");
+        return null;
+    }
+
+    /// <summary>A remark in brackets is for people.</summary>
+    private static string Bare(string text)
+    {
+        var open = text.IndexOf('(');
+        return (open < 0 ? text : text[..open]).Trim();
+    }
+
+    private static Place? Base(string text) => text switch { "first" => Place.First, "second" => Place.Second, "third" => Place.Third, "home" => Place.Home, _ => null };
+
+    private static (string, string)? Pair(string text, string between) => text.IndexOf(between, StringComparison.Ordinal) is > 0 and var at ? (text[..at].Trim(), text[(at + between.Length)..].Trim()) : null;
+
+    private static TimeOnly? Clock(string text) =>
+        text.Split(' ').Select(w => TimeOnly.TryParseExact(w, "H:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var t) ? t : (TimeOnly?)null).FirstOrDefault(t => t is not null);
+}
