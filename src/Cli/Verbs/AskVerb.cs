@@ -1,3 +1,4 @@
+using Umpirage.Rules.Calls;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
@@ -24,7 +25,7 @@ internal static class AskVerb
         var ruling = Umpire.Rule(table, situation);
         var play = new Play { File = "ask", Sheet = name, Code = table.Sheet.Code.Address.ToString() };
         play.Given.AddRange(given.Select(g => new Phrase(g, 0)));
-        var answer = Answer.Of(ruling, Elsewhere.Of(book, play, ruling, request.Today));
+        var answer = Answer.Of(ruling, Elsewhere.Of(book, play, ruling, request.Today), RuleVerb.Told(OnTheField.Of(play, ruling, findings)));
         if (request.Json) Json.Write(answer); else Console.Write("\n" + answer.Text(""));
         return ruling.IsRuled ? Verb.Fine : Verb.No;
     }

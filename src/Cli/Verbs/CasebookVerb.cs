@@ -1,3 +1,4 @@
+using Umpirage.Rules.Calls;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
 
@@ -12,7 +13,7 @@ internal static class CasebookVerb
         var findings = new List<Finding>();
         var book = Library.Codes(request);
         var plays = Library.Plays(folder, findings);
-        var outcomes = plays.Select(p => Casebook.Hold(book, p, request.Today)).ToList();
+        var outcomes = plays.Select(p => Held.Of(book, p, request.Today)).ToList();
         var notStated = Library.NotStated(folder);
         var ruled = outcomes.Count(o => o.AsPublished);
         var all = outcomes.Count + notStated.Count;

@@ -1,4 +1,4 @@
-using Umpirage.Rules.Codes;
+using Umpirage.Rules.Calls;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
 
@@ -22,9 +22,16 @@ internal static class RuleVerb
             foreach (var finding in findings) Console.Error.WriteLine(finding);
             return Verb.Unusable;
         }
-        var answer = Answer.Of(ruling, Elsewhere.Of(book, play, ruling, request.Today));
+        var endings = OnTheField.Of(play, ruling, findings);
+        foreach (var finding in findings) Console.Error.WriteLine(finding);
+        if (findings.Count > 0) return Verb.Unusable;
+        var answer = Answer.Of(ruling, Elsewhere.Of(book, play, ruling, request.Today), Told(endings));
         if (request.Json) Json.Write(answer);
         else Console.Write(answer.Text(play.Situation));
         return ruling.IsRuled ? Verb.Fine : Verb.No;
     }
+
+    /// <summary>Nothing when there is no choice and no game: the ruling has been told already.</summary>
+    internal static IReadOnlyList<string> Told(IReadOnlyList<Ending> endings) =>
+        endings is [{ Choice: null, After: null }] ? [] : endings is [{ Choice: null, After: { } after }] ? [after.InWords] : [.. endings.Select(e => $"the {e.Side} chooses; {e.InWords}")];
 }

@@ -36,6 +36,8 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             findings.Add(new(FindingKind.UnknownWord, addition.Exception.File, addition.Line, $"the sheet '{sheet.Name}' has no rule '{addition.Rule}'; {Words.Offer(addition.Rule, [.. sheet.Rules.Select(r => r.Id)])}"));
         Prevail(draft, sheet);
         MomentCheck.Check(sheet, findings);
+        foreach (var effect in sheet.Effects)
+            draft.Effects.Add(new([.. effect.When.Select(w => reader.Condition(sheet.File, new(w, effect.Line))).OfType<Condition>()], effect.Effects, effect.Line));
         if (findings.Count > before) return null;
         return Ordered(draft, [.. sheet.Parameters]);
     }
@@ -48,6 +50,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         public List<BoundClause> Impossible { get; } = [];
         public List<BoundClause> Clauses { get; } = [];
         public List<Parameter> Imported { get; } = [];
+        public List<BoundEffect> Effects { get; } = [];
 
         public BoundTerm Add(Term term, string sheetName, bool decision, bool own)
         {
@@ -215,6 +218,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             Terms = [.. order.Select((t, i) => t with { Index = i })],
             FactCount = facts.Count,
             Impossible = [.. draft.Impossible.Select(Moved)],
+            Effects = [.. draft.Effects.Select(e => e with { When = [.. e.When.Select(w => w.Term < 0 ? w : w with { Term = place[w.Term] })] })],
             Clauses = [.. draft.Clauses.Select(Moved)],
             Parameters = [.. own, .. draft.Imported],
             Moments = [.. draft.Sheet.Moments, .. draft.Sheet.Uses.Select(u => find(u.Sheet)).OfType<Sheet>().Distinct().SelectMany(s => s.Moments)],

@@ -10,6 +10,7 @@ public sealed class BoundSheet
     public required IReadOnlyList<BoundTerm> Terms { get; init; }
     public required int FactCount { get; init; }
     public required IReadOnlyList<BoundClause> Impossible { get; init; }
+    public required IReadOnlyList<BoundEffect> Effects { get; init; }
     /// <summary>Top rules and their exceptions, flat; an exception names its parent.</summary>
     public required IReadOnlyList<BoundClause> Clauses { get; init; }
     public required IReadOnlyList<Parameter> Parameters { get; init; }
@@ -66,6 +67,9 @@ public sealed record BoundTerm(Term Term, int Index, bool IsDecision, string She
 public sealed record BoundClause(
     Clause Clause, string Id, string Sheet, int Index, int Parent,
     IReadOnlyList<Condition> When, IReadOnlyList<Setting> Then, IReadOnlyList<int> PrevailsOver);
+
+/// <summary>What is done to the game when all conditions hold.</summary>
+public sealed record BoundEffect(IReadOnlyList<Condition> When, IReadOnlyList<string> Effects, int Line);
 
 public enum Comparison { Is, IsNot, Before, After, AtLeast, AtMost }
 

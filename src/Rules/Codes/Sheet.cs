@@ -21,6 +21,8 @@ public sealed class Sheet
     public List<Parameter> Parameters { get; } = [];
     public List<Must> Musts { get; } = [];
     public List<Clause> Rules { get; } = [];
+    /// <summary>What the decisions do to the game.</summary>
+    public List<EffectLine> Effects { get; } = [];
 
     public bool Speaks(string game) => OnlyFor is null || OnlyFor == game;
 }
@@ -31,6 +33,23 @@ public sealed record Term(string Name, IReadOnlyList<string> Values, bool Ordere
     public string? Question { get; set; }
     public Band? Band { get; set; }
     public List<Telling> ToldBy { get; } = [];
+    /// <summary>The side that chooses this fact's value, when it is a choice: offence or defence.</summary>
+    public string? ChoiceOf { get; set; }
+}
+
+/// <summary>When these conditions hold, this is done to the game. The words are those of <see cref="EffectWords"/>.</summary>
+public sealed record EffectLine(IReadOnlyList<string> When, IReadOnlyList<string> Effects, int Line);
+
+/// <summary>What a ruling can do to a game, in the words a sheet uses. "Runner" is the one the play is about; "others" are the rest.</summary>
+public static class EffectWords
+{
+    public static IReadOnlyList<string> All { get; } =
+    [
+        "play stands", "no play", "runs do not count",
+        "add a ball", "add a strike", "batter out", "batter to first", "batter to second", "batter to third", "batter scores",
+        "runner out", "runner back", "runner up one", "runner up two", "runner scores", "runner stays",
+        "others back", "others up one", "others up two", "others forced",
+    ];
 }
 
 /// <summary>Moments of which only one can happen: "defence appeals | nobody appeals".</summary>

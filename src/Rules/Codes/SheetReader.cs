@@ -8,7 +8,7 @@ namespace Umpirage.Rules.Codes;
 /// </summary>
 public sealed class SheetReader
 {
-    private enum Part { Head, Moments, Facts, Impossible, Uses, Decides, Parameter, Must, Rules }
+    private enum Part { Head, Moments, Facts, Impossible, Uses, Decides, Parameter, Must, Rules, Effects }
 
     private const int MostTerms = 250;
 
@@ -51,6 +51,7 @@ public sealed class SheetReader
             case Part.Decides: if (TermLine(line) is { } decision) sheet.Decisions.Add(decision); break;
             case Part.Parameter: ParameterLine(line); break;
             case Part.Must: MustLine(line); break;
+            case Part.Effects: EffectsLine(line); break;
             case Part.Rules: if (!clauses.Line(line)) Unreadable(line, "a line of a rule begins with cite, when, and, then, reason, prevails over or open to"); break;
         }
     }
@@ -61,7 +62,7 @@ public sealed class SheetReader
     {
         Part? next = line.Text switch
         {
-            "Moments" => Part.Moments, "Facts" => Part.Facts, "Impossible" => Part.Impossible, "Uses" => Part.Uses, "Decides" => Part.Decides, "Must" => Part.Must, _ => null,
+            "Moments" => Part.Moments, "Facts" => Part.Facts, "Impossible" => Part.Impossible, "Uses" => Part.Uses, "Decides" => Part.Decides, "Must" => Part.Must, "Effects" => Part.Effects, _ => null,
         };
         if (next is { } heading) { Enter(heading); return true; }
         if (line.Text.StartsWith("Parameter ", StringComparison.Ordinal)) { Enter(Part.Parameter); NewParameter(line); return true; }
@@ -102,6 +103,7 @@ public sealed class SheetReader
     {
         if (term is not null && line.Text.StartsWith("ask:", StringComparison.Ordinal)) { term.Question = line.Text[4..].Trim(); return; }
         if (term is not null && line.Text.StartsWith("number of ", StringComparison.Ordinal)) { NumberLine(line); return; }
+        if (term is not null && line.Text is ("choice of: offence" or "choice of: defence")) { term.ChoiceOf = line.Text["choice of: ".Length..]; return; }
         if (term is not null && line.Text.StartsWith("told by ", StringComparison.Ordinal)) { TellingLine(line); return; }
         if (term is not null && line.Text.StartsWith("edges:", StringComparison.Ordinal)) { EdgesLine(line); return; }
         if (TermLine(line) is not { } fact) return;
@@ -157,6 +159,17 @@ public sealed class SheetReader
         var offset = grace.Unit == band.Unit ? grace.Value : grace.Value / 12;
         band.Edges.Add(new(text[..within].Trim(), -offset, false));
         band.Edges.Add(new(text[..within].Trim(), offset, true));
+    }
+
+    /// <summary>"decision is value and decision is value: one effect, another".</summary>
+    private void EffectsLine(SourceLine line)
+    {
+        var (when, effects) = Split(line.Text, ':');
+        if (when == "" || effects == "") { Unreadable(line, "write 'decision is value: effect, effect'"); return; }
+        List<string> words = [.. effects.Split(',').Select(e => e.Trim())];
+        foreach (var word in words.Where(w => !EffectWords.All.Contains(w)))
+            Fault(FindingKind.UnknownWord, line.Number, $"there is no effect '{word}'; {Words.Offer(word, EffectWords.All)}: {Words.Or(EffectWords.All)}");
+        sheet.Effects.Add(new([.. when.Split(" and ").Select(w => w.Trim())], words, line.Number));
     }
 
     private void UseLine(SourceLine line)

@@ -6,9 +6,10 @@ namespace Umpirage.Rules.Plays;
 /// <summary>A ruling made ready to be read out: the ruling, why, what would change it, and how others rule it.</summary>
 public sealed record Answer(
     string Sheet, string Code, IReadOnlyList<string> Layers, bool Ruled, IReadOnlyList<string> Ruling, IReadOnlyList<string> Why, IReadOnlyList<string> Sources,
-    IReadOnlyList<string> Unverified, IReadOnlyList<string> WouldChange, IReadOnlyList<string> DoNow, string Log, string? AskNext, IReadOnlyList<Elsewhere> Elsewhere)
+    IReadOnlyList<string> Unverified, IReadOnlyList<string> WouldChange, IReadOnlyList<string> DoNow, string Log, IReadOnlyList<string> After, string? AskNext, IReadOnlyList<Elsewhere> Elsewhere)
 {
-    public static Answer Of(Ruling ruling, IReadOnlyList<Elsewhere> elsewhere)
+    /// <param name="after">The game after the ruling, or both sides of a choice, in words.</param>
+    public static Answer Of(Ruling ruling, IReadOnlyList<Elsewhere> elsewhere, IReadOnlyList<string> after)
     {
         var sheet = ruling.Table.Sheet;
         var steps = Because.Of(ruling);
@@ -20,7 +21,7 @@ public sealed record Answer(
         var next = ruling.IsPossible && !ruling.IsRuled ? Questions.Next(ruling.Table, ruling.Situation) : null;
         return new(sheet.Bound.Sheet.Name, sheet.Code.Address.ToString(), [.. sheet.Code.LayerNames], ruling.IsRuled, lines, why, sources,
             Because.Unverified(steps), [.. WhatIf.Nearest(ruling).Select(c => c.InWords(ruling))],
-            [.. steps.Select(s => s.Do).OfType<string>().Distinct()], LogLine(ruling),
+            [.. steps.Select(s => s.Do).OfType<string>().Distinct()], LogLine(ruling), after,
             next is null ? null : $"{next.Term.Question} ({Words.Or(next.Values)})", elsewhere);
     }
 
@@ -48,6 +49,7 @@ public sealed record Answer(
         text.AppendLine(Ruled ? "RULING" : Why.Count > 0 ? "RULING, AS FAR AS IT GOES" : "NOT YET RULED");
         foreach (var line in Ruling) text.AppendLine($"  {line}");
         if (AskNext is not null) text.AppendLine().AppendLine("ASK NEXT").AppendLine($"  {AskNext}");
+        Part("AFTER IT", After);
         Part("WHY", Why);
         Part("SOURCE", Sources);
         if (Unverified.Count > 0) text.AppendLine("  Not checked against a book; look it up before it decides a game.");

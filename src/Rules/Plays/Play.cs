@@ -19,6 +19,11 @@ public sealed class Play
     public List<Phrase> Given { get; } = [];
     /// <summary>What happened, moment by moment, in order.</summary>
     public List<Phrase> Happened { get; } = [];
+    /// <summary>How the game stood, and the play in the words of a game file; empty when only the ruling is asked.</summary>
+    public List<Phrase> Before { get; } = [];
+    public List<Phrase> PlayLines { get; } = [];
+    /// <summary>How the game stands after the ruling, as published: "choice or nothing: state".</summary>
+    public List<Phrase> After { get; } = [];
     public List<Expected> Expect { get; } = [];
 }
 
@@ -35,10 +40,13 @@ public static class PlayReader
         var play = new Play { File = file };
         var part = "";
         void Fault(FindingKind kind, int line, string message) => findings.Add(new(kind, file, line, message));
-        foreach (var line in SourceLine.Of(text))
+        foreach (var line in SourceLine.Of(text, "# "))
         {
-            if (line.Text is "Given" or "Happened" or "Expect") { part = line.Text; continue; }
+            if (line.Text is "Given" or "Happened" or "Expect" or "Before" or "Play" or "After") { part = line.Text; continue; }
             if (part == "Given") { play.Given.Add(new(line.Text, line.Number)); continue; }
+            if (part == "Before") { play.Before.Add(new(line.Text, line.Number)); continue; }
+            if (part == "Play") { play.PlayLines.Add(new(line.Text, line.Number)); continue; }
+            if (part == "After") { play.After.Add(new(line.Text, line.Number)); continue; }
             if (part == "Happened") { play.Happened.Add(new(line.Text, line.Number)); continue; }
             if (part == "Expect")
             {

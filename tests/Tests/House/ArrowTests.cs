@@ -12,6 +12,7 @@ public partial class ArrowTests
         ("Codes", "What the book says, as boxes: sheets, layers, proofs, tables, differences.", ["Ground"]),
         ("Plays", "What happened, and the ruling: because, what if, the next question.", ["Ground", "Codes"]),
         ("Games", "A game as a fold of events: outs, bases, score, line-ups, the proof of the scorebook.", ["Ground"]),
+        ("Calls", "A ruling carried out on a game; both sides of a choice.", ["Ground", "Codes", "Plays", "Games", "Records"]),
         ("Records", "Games read from text, and held against results.", ["Ground", "Codes", "Games"]),
     ];
 
@@ -21,7 +22,7 @@ public partial class ArrowTests
         ("src/Cli/Cli.csproj", ["../Rules/Rules.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.Rules\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.Rules\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]

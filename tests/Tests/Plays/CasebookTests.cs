@@ -7,7 +7,7 @@ public class CasebookTests
     {
         var findings = new List<Finding>();
         var plays = Shelf.Files(Folder.Of("casebook"), "*.play").Select(f => PlayReader.Read(Path.GetRelativePath(Folder.Root, f), File.ReadAllText(f), findings)).ToList();
-        return ([.. plays.Select(p => Casebook.Hold(Shelf.Codes, p, Shelf.Today))], findings);
+        return ([.. plays.Select(p => Umpirage.Rules.Calls.Held.Of(Shelf.Codes, p, Shelf.Today))], findings);
     });
 
     private static int NotStated => Shelf.Files(Folder.Of("casebook", "not-stated"), "*.txt").SelectMany(File.ReadLines).Count(l => l.Trim() != "" && l[0] != '#');

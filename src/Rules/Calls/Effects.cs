@@ -1,0 +1,64 @@
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Games;
+using Umpirage.Rules.Plays;
+
+namespace Umpirage.Rules.Calls;
+
+/// <summary>Carries a ruling out on a game: outs, awards, returns, the count, runs that count or do not.</summary>
+public static class Effects
+{
+    /// <summary>What the ruling does, in the sheet's words; only what is decided for certain.</summary>
+    public static IReadOnlyList<string> Words(Ruling ruling) =>
+        [.. ruling.Situation.Sheet.Bound.Effects.Where(e => e.When.All(c => Holds(ruling, c))).SelectMany(e => e.Effects).Distinct()];
+
+    private static bool Holds(Ruling ruling, Condition condition)
+    {
+        var sheet = ruling.Situation.Sheet;
+        var mask = CodeSheet.Mask(sheet.Terms[condition.Term], condition, sheet.Values);
+        var known = condition.Term < sheet.FactCount ? ruling.Situation.Known[condition.Term]
+            : ruling.Decisions[condition.Term - sheet.FactCount] is var decided ? decided.Values.Aggregate(0UL, (m, v) => m | 1UL << decided.Term.ValueIndex(v)) : 0;
+        return (known & ~mask) == 0;
+    }
+
+    /// <summary>
+    /// The game after the ruling. <paramref name="play"/> is what happened on the field; it counts unless the ruling sets it aside.
+    /// <paramref name="subject"/> is the runner the play is about. Null with every reason when the two do not fit together.
+    /// </summary>
+    public static Game? Apply(Game before, Played? play, Ruling ruling, Place subject, List<string> reasons)
+    {
+        var words = Words(ruling);
+        bool Says(string word) => words.Contains(word);
+        var batter = play?.Batter ?? before.Batter;
+        var keeps = play is not null && !Says("no play");
+        var to = new Dictionary<Place, Place>();
+        if (keeps) foreach (var move in play!.Moves) to[From(before, move, batter)] = move.To;
+        var done = keeps && play!.TurnDone;
+        Place[] bases = [Place.Third, Place.Second, Place.First];
+        foreach (var place in bases.Where(b => before.On(b) != ""))
+        {
+            var name = place == subject ? "runner" : "others";
+            if (Says($"{name} back") || Says($"{name} stays")) to[place] = place;
+            if (Says($"{name} up one")) to[place] = Up(place, 1);
+            if (Says($"{name} up two")) to[place] = Up(place, 2);
+            if (place == subject && Says("runner out")) to[place] = Place.Out;
+            if (place == subject && Says("runner scores")) to[place] = Place.Home;
+        }
+        var (balls, strikes) = (before.Count.Balls + (Says("add a ball") ? 1 : 0), before.Count.Strikes + (Says("add a strike") ? 1 : 0));
+        Place? awarded = Says("batter out") || strikes > 2 ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
+            : Says("batter to third") ? Place.Third : Says("batter scores") ? Place.Home : null;
+        if (awarded is { } place0) { to[Place.Plate] = place0; done = true; }
+        List<Move> moves = [.. to.Where(m => m.Key != Place.Plate || done).OrderByDescending(m => m.Key).Select(m => new Move(m.Key, m.Value))];
+        // those who were put back or kept stay by force of the ruling; those not named are moved along only by force
+        moves.RemoveAll(m => m.From == m.To && awarded == Place.First && Forced(before, m.From));
+        var count = done ? default : new Count(balls, strikes);
+        var game = moves.Count == 0 && !done ? before : Scorekeeper.Apply(before with { Count = done ? before.Count : count }, new Played(batter, done, moves, "by the ruling", 0) { NoRunCounts = Says("runs do not count") }, reasons);
+        return game is null ? null : game.Batting == before.Batting && !done ? game with { Count = count } : game;
+    }
+
+    private static Place From(Game game, Move move, string batter) =>
+        move.Runner is not { } runner ? move.From : runner == game.First ? Place.First : runner == game.Second ? Place.Second : runner == game.Third ? Place.Third : Place.Plate;
+
+    private static Place Up(Place from, int bases) => (Place)Math.Min((int)from + bases, (int)Place.Home);
+
+    private static bool Forced(Game game, Place place) => place switch { Place.First => true, Place.Second => game.First != "", _ => game.First != "" && game.Second != "" };
+}
