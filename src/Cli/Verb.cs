@@ -44,6 +44,7 @@ internal static class Verb
           ./umpirage crossover CODE CODE         what changes between two divisions, editions or games
           ./umpirage table SHEET [CODE]          the decision table of a sheet
           ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
+          ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
           ./umpirage pack CODE FILE              one division's code, small enough for a phone
 
         A code is game/division, layers, and a date:  softball/12U@2026-05-16   baseball/18U+NFHS@2019-04-01   "SB 12U"

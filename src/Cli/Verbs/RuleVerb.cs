@@ -32,6 +32,12 @@ internal static class RuleVerb
     }
 
     /// <summary>Nothing when there is no choice and no game: the ruling has been told already.</summary>
-    internal static IReadOnlyList<string> Told(IReadOnlyList<Ending> endings) =>
-        endings is [{ Choice: null, After: null }] ? [] : endings is [{ Choice: null, After: { } after }] ? [after.InWords] : [.. endings.Select(e => $"the {e.Side} chooses; {e.InWords}")];
+    internal static IReadOnlyList<string> Told(IReadOnlyList<Ending> endings)
+    {
+        if (endings.Count == 0 || endings is [{ Choice: null, After: null }]) return [];
+        if (endings is [{ Choice: null, After: { } after }]) return [after.InWords];
+        var apart = endings[0].Ruling.Final.Select(d => d.Term.Name)
+            .Where(n => endings.Select(e => string.Join(",", e.Ruling.Find(n)!.Values)).Distinct().Count() > 1).ToHashSet();
+        return [.. endings.Select(e => $"the {e.Side} {e.Choice}: {string.Join("; ", e.Ruling.Final.Where(d => apart.Contains(d.Term.Name)).Select(d => d.InWords))}{(e.After is null ? "" : $"; {e.After.InWords}")}")];
+    }
 }

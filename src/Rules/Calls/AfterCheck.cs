@@ -19,12 +19,13 @@ public static class AfterCheck
             var ending = endings.FirstOrDefault(e => choice is null || (e.Choice is not null && Words.Same(e.Choice, choice)));
             if (ending is null) yield return place + $"there is no ending '{choice}'; {Words.Offer(choice ?? "", [.. endings.Select(e => e.Choice).OfType<string>()])}";
             else if (ending.After is null) yield return place + $"the game after it cannot be told: {(ending.Reasons.Count > 0 ? string.Join("; ", ending.Reasons) : ending.Ruling.InWords)}";
-            else if (!Alike(published, ending.After, text)) yield return place + $"after the ruling {ending.After.InWords}{On(ending.After)}; published: {text}";
+            else if (!Alike(published, ending.After, text)) yield return place + $"after the ruling {ending.After.InWords}{On(ending.After)}, at bat {ending.After.Batter}; published: {text}";
         }
     }
 
     private static bool Alike(Game a, Game b, string said) =>
         (a.Inning, a.Batting, a.Outs, a.Count, a.First, a.Second, a.Third) == (b.Inning, b.Batting, b.Outs, b.Count, b.First, b.Second, b.Third)
+        && (!said.Contains("at bat") || a.Batter == b.Batter)
         && (!said.Contains("visitors") || a.Visitors.Runs == b.Visitors.Runs) && (!said.Contains("home ") || a.Home.Runs == b.Home.Runs);
 
     private static string On(Game game) => string.Concat(new[] { Place.First, Place.Second, Place.Third }.Where(p => game.On(p) != "").Select(p => $", {Scorekeeper.Name(p)} {game.On(p)}"));

@@ -28,7 +28,7 @@ public static class Effects
     {
         var words = Words(ruling);
         bool Says(string word) => words.Contains(word);
-        var batter = play?.Batter ?? before.Batter;
+        var batter = Says("due batter out") ? before.Batter : play?.Batter ?? before.Batter;
         var keeps = play is not null && !Says("no play");
         var to = new Dictionary<Place, Place>();
         if (keeps) foreach (var move in play!.Moves) to[From(before, move, batter)] = move.To;
@@ -44,7 +44,7 @@ public static class Effects
             if (place == subject && Says("runner scores")) to[place] = Place.Home;
         }
         var (balls, strikes) = (before.Count.Balls + (Says("add a ball") ? 1 : 0), before.Count.Strikes + (Says("add a strike") ? 1 : 0));
-        Place? awarded = Says("batter out") || strikes > 2 ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
+        Place? awarded = Says("batter out") || Says("due batter out") || strikes > 2 ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
             : Says("batter to third") ? Place.Third : Says("batter scores") ? Place.Home : null;
         if (awarded is { } place0) { to[Place.Plate] = place0; done = true; }
         List<Move> moves = [.. to.Where(m => m.Key != Place.Plate || done).OrderByDescending(m => m.Key).Select(m => new Move(m.Key, m.Value))];

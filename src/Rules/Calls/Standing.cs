@@ -16,7 +16,7 @@ public static class Standing
         foreach (var (text, line) in lines)
             foreach (var part in text.Split(',').Select(p => p.Trim()).Where(p => p != ""))
                 if (One(game, part) is { } next) game = next;
-                else findings.Add(new(FindingKind.UnreadableLine, file, line, $"cannot read '{part}'; write 'bottom 3', '1 out', '2-1', 'first #7', 'at bat #9', 'visitors 4'"));
+                else findings.Add(new(FindingKind.UnreadableLine, file, line, $"cannot read '{part}'; write 'bottom 3', '1 out', '2-1', 'first #7', 'at bat #9', 'order #1 #2 #3', 'due #3', 'visitors 4'"));
         // the books begin here: those on base were put there before
         var on = game.OnBase;
         return game.With(game.Batting, game.BookOf(game.Batting).Inning(game.Inning) with { PlacedRunners = on + game.BookOf(game.Batting).Runs + game.Outs, OutsMade = game.Outs });
@@ -33,6 +33,7 @@ public static class Standing
         if (words.Length == 2 && words[0] is "visitors" or "home" && Small(words[1], 99, out var runs)) return Runs(game, words[0] == "home" ? Side.Home : Side.Visitors, runs);
         if (words.Length == 2 && words[1][0] == '#') return words[0] switch { "first" => game with { First = words[1] }, "second" => game with { Second = words[1] }, "third" => game with { Third = words[1] }, _ => null };
         if (words is ["at", "bat", ['#', ..]]) return game.With(game.Batting, game.LineupOf(game.Batting).Enter(1, words[2], "", true));
+        if (words is ["due", ['#', ..]]) return game.LineupOf(game.Batting).SpotOf(words[1]) is > 0 and var spot ? game.WithDue(game.Batting, spot) : null;
         return words.Length > 1 && words[0] == "order" && words.Skip(1).All(w => w.StartsWith('#')) ? Order(game, words[1..]) : null;
     }
 
