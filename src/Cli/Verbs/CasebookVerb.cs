@@ -25,8 +25,8 @@ internal static class CasebookVerb
             foreach (var outcome in outcomes.Where(o => !o.AsPublished))
                 foreach (var miss in outcome.Misses) Console.WriteLine($"{outcome.Play.Id}: {miss}");
             foreach (var line in notStated) Console.WriteLine($"not stated: {line}");
-            foreach (var group in outcomes.GroupBy(o => o.Play.Standing).OrderBy(g => g.Key, StringComparer.Ordinal))
-                Console.WriteLine($"{Kind(group.Key)}: {group.Count(o => o.AsPublished)} of {group.Count()}");
+            foreach (var group in outcomes.GroupBy(o => (o.Play.Collection, o.Play.Standing)).OrderBy(g => g.Key.Standing == "own").ThenBy(g => g.Key))
+                Console.WriteLine($"{(group.Key.Collection == "" ? "" : $"{group.Key.Collection} later, ")}{Kind(group.Key.Standing)}: {group.Count(o => o.AsPublished)} of {group.Count()}");
             Console.WriteLine($"{ruled} of {all} ruled as published");
         }
         return findings.Count > 0 ? Verb.Unusable : ruled == all ? Verb.Fine : Verb.No;

@@ -31,9 +31,9 @@ public sealed class Table
 
     /// <summary>
     /// Steps of work before a sheet counts as too entangled to prove: a floor, and more for a longer text. A step compares one condition with
-    /// one space of cases. The most entangled of our sheets needs six tenths of it.
+    /// one space of cases. None of our sheets needs a third of it.
     /// </summary>
-    public static long Enough(Sheet sheet) => 4_400_000 + 30L * sheet.Length;
+    public static long Enough(Sheet sheet) => 1_000_000 + 20L * sheet.Length;
 
     public static Table Of(CodeSheet sheet, long? work = null) => new Splitter(sheet, work ?? Enough(sheet.Bound.Sheet)).Table();
 

@@ -16,6 +16,8 @@ public sealed class Play
     public Citation? Source { get; set; }
     /// <summary>source, disputed, completed (from rule knowledge), or own.</summary>
     public string Standing { get; set; } = "source";
+    /// <summary>Which collection a published play belongs to; empty for the cases the project began with.</summary>
+    public string Collection { get; set; } = "";
     public List<Phrase> Given { get; } = [];
     /// <summary>What happened, moment by moment, in order.</summary>
     public List<Phrase> Happened { get; } = [];
@@ -66,6 +68,7 @@ public static class PlayReader
                 case "assumed": play.Assumed = value; break;
                 case "source" when Citation.TryRead(value, out var cite): play.Source = cite; break;
                 case "source": Fault(FindingKind.MissingCitation, line.Number, $"a source is written 'source: document | status', with status one of {Citation.Allowed}"); break;
+                case "collection": play.Collection = value; break;
                 case "standing" when Standings.Contains(value): play.Standing = value; break;
                 default: Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; a play has Play, code, sheet, situation, source, standing ({Words.Or(Standings)}), then Given, Happened and Expect"); break;
             }
