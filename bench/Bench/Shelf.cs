@@ -15,7 +15,7 @@ internal static class Shelf
         var codes = Path.Combine(Root, "codes");
         return Codebook.Read(("roster.txt", File.ReadAllText(Path.Combine(codes, "roster.txt"))),
             Directory.EnumerateFiles(codes, "*.*", SearchOption.AllDirectories).Where(f => f.EndsWith(".sheet", StringComparison.Ordinal) || f.EndsWith(".layer", StringComparison.Ordinal))
-                .Order(StringComparer.Ordinal).Select(f => (Path.GetFileName(f), File.ReadAllText(f))));
+                .Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f))));
     }
 
     public static Codebook Of(string text) => Codebook.Read(("roster.txt", File.ReadAllText(Path.Combine(Root, "codes", "roster.txt"))), [("made-up.sheet", text)]);

@@ -7,19 +7,23 @@ namespace Umpirage.Cli;
 /// <summary>Reads the folders of codes and plays. The only place that opens files.</summary>
 internal static class Library
 {
-    /// <summary>All sheets and layers, or only the named sheets and what they use.</summary>
-    public static Codebook Codes(Request request, IReadOnlyCollection<string>? only = null)
+    /// <summary>All sheets and layers, or only the named sheets with what they use, and layers only when the address names one.</summary>
+    public static Codebook Codes(Request request, IReadOnlyCollection<string>? only = null, string? address = null)
     {
         var folder = request.Codes;
         var roster = Path.Combine(folder, "roster.txt");
         var layers = Files(Path.Combine(folder, "layers"), "*.layer");
         if (only is not null)
         {
-            var book = Codebook.Read((Name(roster), File.ReadAllText(roster)), layers.Select(Text));
+            var book = Codebook.Read(Text(roster), []);
+            if (address is null || !OnBooksAlone(book.Roster, address)) foreach (var file in layers) book.Add(Name(file), File.ReadAllText(file));
             if (only.All(sheet => Load(book, folder, sheet))) return book;
         }
-        return Codebook.Read((Name(roster), File.ReadAllText(roster)), Files(Path.Combine(folder, "sheets"), "*.sheet").Concat(layers).Select(Text));
+        return Codebook.Read(Text(roster), Files(Path.Combine(folder, "sheets"), "*.sheet").Concat(layers).Select(Text));
     }
+
+    private static bool OnBooksAlone(Roster roster, string address) =>
+        CodeAddress.Read(address) is { } read && !roster.PlayedAs.ContainsKey(address) && read.Layers.All(l => roster.Body(read.Game, l.Name) is not null);
 
     private static bool Load(Codebook book, string folder, string sheet)
     {
@@ -43,7 +47,7 @@ internal static class Library
     private static IReadOnlyList<string> Files(string folder, string pattern) =>
         Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal)] : [];
 
-    private static (string, string) Text(string file) => (Name(file), File.ReadAllText(file));
+    private static SourceText Text(string file) => new(Name(file), File.ReadAllText(file));
 
     private static string Name(string file) => Path.GetRelativePath(Environment.CurrentDirectory, file) is var near && near.StartsWith("..", StringComparison.Ordinal) ? file : near;
 }

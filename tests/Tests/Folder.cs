@@ -34,7 +34,7 @@ internal static class Shelf
 
     public static Codebook Read(string folder) => Codebook.Read(
         ("roster.txt", File.ReadAllText(Path.Combine(folder, "roster.txt"))),
-        Files(folder, "*.sheet").Concat(Files(folder, "*.layer")).Select(f => (Path.GetFileName(f), File.ReadAllText(f))));
+        Files(folder, "*.sheet").Concat(Files(folder, "*.layer")).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f))));
 
     public static Roster Roster => Codes.Roster;
 

@@ -13,9 +13,9 @@ internal static class RuleVerb
         if (!File.Exists(file)) { Console.Error.WriteLine($"there is no file '{file}'"); return Verb.Unusable; }
         var findings = new List<Finding>();
         var play = PlayReader.Read(file, File.ReadAllText(file), findings);
-        var book = Library.Codes(request, [play.Sheet]);
-        findings.AddRange(book.Findings);
         var code = request.Words.Count > 1 ? request.Words[1] : play.Code;
+        var book = Library.Codes(request, [play.Sheet], code);
+        findings.AddRange(book.Findings);
         var ruling = Casebook.Rule(book, play, request.Today, findings, code);
         if (ruling is null || findings.Count > 0)
         {

@@ -14,20 +14,33 @@ public sealed class Box
     public ulong[] Masks { get; }
 
     /// <summary>A box from conditions already turned to masks; null when no case is left.</summary>
-    public static Box? Of(IEnumerable<(int Term, ulong Mask)> conditions)
+    public static Box? Of(List<Allowed> conditions)
     {
-        var map = new SortedDictionary<int, ulong>();
-        foreach (var (term, mask) in conditions)
+        if (conditions.Count == 0) return All;
+        var (terms, masks, count) = (new int[conditions.Count], new ulong[conditions.Count], 0);
+        foreach (var condition in conditions)
         {
-            var both = map.TryGetValue(term, out var known) ? known & mask : mask;
-            if (both == 0) return null;
-            map[term] = both;
+            var at = 0;
+            while (at < count && terms[at] < condition.Term) at++;
+            if (at < count && terms[at] == condition.Term)
+            {
+                if ((masks[at] &= condition.Mask) == 0) return null;
+                continue;
+            }
+            if (condition.Mask == 0) return null;
+            for (var i = count; i > at; i--) (terms[i], masks[i]) = (terms[i - 1], masks[i - 1]);
+            (terms[at], masks[at]) = (condition.Term, condition.Mask);
+            count++;
         }
-        return new([.. map.Keys], [.. map.Values]);
+        return count == terms.Length ? new(terms, masks) : new(terms[..count], masks[..count]);
     }
 
-    public static Box? Both(Box a, Box b) =>
-        Of(a.Terms.Zip(a.Masks).Concat(b.Terms.Zip(b.Masks)));
+    public static Box? Both(Box a, Box b) => Of([.. a.Conditions, .. b.Conditions]);
+
+    private IEnumerable<Allowed> Conditions
+    {
+        get { for (var i = 0; i < Terms.Length; i++) yield return new(Terms[i], Masks[i]); }
+    }
 
     /// <summary>How this box meets a space of cases: 0 not at all, 2 all of it, 1 part of it.</summary>
     public int Meets(ulong[] space)
@@ -50,6 +63,9 @@ public sealed class Box
         return true;
     }
 }
+
+/// <summary>The values one term may take, as bits.</summary>
+public readonly record struct Allowed(int Term, ulong Mask);
 
 /// <summary>One way of setting a decision: where its box holds, outside its holes, the decision has this value.</summary>
 public sealed class Entry(int decision, int value, int clause, Box box, Box[] holes)

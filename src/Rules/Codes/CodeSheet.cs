@@ -85,7 +85,7 @@ public sealed class CodeSheet
 
     private static Box? BoxOf(BoundSheet bound, IEnumerable<Condition> when, Dictionary<Parameter, Provenance> values)
     {
-        var conditions = new List<(int, ulong)>();
+        var conditions = new List<Allowed>();
         foreach (var condition in when)
         {
             if (condition.Left is { } parameter)
@@ -94,7 +94,7 @@ public sealed class CodeSheet
                 if (equal != (condition.Comparison == Comparison.Is)) return null;
                 continue;
             }
-            conditions.Add((condition.Term, Mask(bound.Terms[condition.Term], condition, values)));
+            conditions.Add(new(condition.Term, Mask(bound.Terms[condition.Term], condition, values)));
         }
         return Box.Of(conditions);
     }

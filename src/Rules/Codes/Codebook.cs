@@ -19,12 +19,12 @@ public sealed class Codebook
     public List<Finding> Findings { get; } = [];
 
     /// <summary>Reads a roster, then sheets and layers, told apart by their names' ends.</summary>
-    public static Codebook Read((string File, string Text) roster, IEnumerable<(string File, string Text)> texts)
+    public static Codebook Read(SourceText roster, IEnumerable<SourceText> texts)
     {
         var findings = new List<Finding>();
         var book = new Codebook { Roster = Roster.Read(roster.File, roster.Text, findings) };
         book.Findings.AddRange(findings);
-        foreach (var (file, text) in texts) book.Add(file, text);
+        foreach (var source in texts) book.Add(source.File, source.Text);
         return book;
     }
 

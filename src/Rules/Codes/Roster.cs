@@ -48,6 +48,12 @@ public sealed class Roster
     }
 }
 
+/// <summary>A named text: a file somebody else has opened.</summary>
+public sealed record SourceText(string File, string Text)
+{
+    public static implicit operator SourceText((string File, string Text) pair) => new(pair.File, pair.Text);
+}
+
 /// <summary>A line of a file that says something: comments and blank lines are passed over, white space is folded.</summary>
 public readonly record struct SourceLine(int Number, string Text)
 {

@@ -24,7 +24,7 @@ internal sealed class SheetCrossover
     private Entry Moved(Entry entry, CodeSheet from)
     {
         if (from.Bound == one.Bound) return entry;
-        Box Move(Box box) => Box.Of(box.Terms.Select((t, i) => (one.Bound.Find(from.Terms[t].Name)!.Index, box.Masks[i])))!;
+        Box Move(Box box) => Box.Of([.. box.Terms.Select((t, i) => new Allowed(one.Bound.Find(from.Terms[t].Name)!.Index, box.Masks[i]))])!;
         return new(one.Bound.Find(from.Terms[entry.Decision].Name)!.Index, entry.Value, entry.Clause, Move(entry.Box), [.. entry.Holes.Select(Move)]);
     }
 

@@ -6,13 +6,10 @@ public enum Standing { Published, CommonPractice, FromMemory, OurOwn }
 /// <summary>Where a rule or a value comes from: document, edition and rule number in our own words, and its standing.</summary>
 public sealed record Citation(string Source, Standing Standing)
 {
-    private static readonly (string Words, Standing Standing)[] Known =
-    [
-        ("published", Standing.Published), ("common practice, no source", Standing.CommonPractice),
-        ("from memory", Standing.FromMemory), ("our own", Standing.OurOwn),
-    ];
+    /// <summary>The words for each standing, in the order of <see cref="Ground.Standing"/>.</summary>
+    private static readonly string[] Known = ["published", "common practice, no source", "from memory", "our own"];
 
-    public static string Allowed { get; } = string.Join("; ", Known.Select(k => k.Words));
+    public static string Allowed { get; } = string.Join("; ", Known);
 
     /// <summary>Reads "source | status". Returns false when the status is missing or unknown, or the source is blank.</summary>
     public static bool TryRead(string text, out Citation citation)
@@ -22,13 +19,10 @@ public sealed record Citation(string Source, Standing Standing)
         if (bar < 0) return false;
         var source = text[..bar].Trim();
         var words = text[(bar + 1)..].Trim();
-        foreach (var known in Known)
-        {
-            if (!known.Words.Equals(words, StringComparison.OrdinalIgnoreCase) || source.Length == 0) continue;
-            citation = new(source, known.Standing);
-            return true;
-        }
-        return false;
+        var known = Array.FindIndex(Known, k => Ground.Words.Same(k, words));
+        if (known < 0 || source.Length == 0) return false;
+        citation = new(source, (Standing)known);
+        return true;
     }
 
     public bool Verified => Standing is Standing.Published or Standing.OurOwn;

@@ -10,7 +10,7 @@ public sealed record Elsewhere(string Code, string InWords, bool Same)
     public static IReadOnlyList<Elsewhere> Of(Codebook book, Play play, Ruling here, DateOnly today)
     {
         var code = here.Table.Sheet.Code;
-        var found = new List<(string Game, string Division, string Words)>();
+        var found = new List<Found>();
         foreach (var game in book.Roster.Games)
             foreach (var division in book.Roster.Divisions)
             {
@@ -18,9 +18,11 @@ public sealed record Elsewhere(string Code, string InWords, bool Same)
                 var address = (game == code.Game ? code.Address with { Division = division } : new CodeAddress(game, division, [], code.Date)).ToString();
                 var words = book.Sheet(play.Sheet) is { } sheet && !sheet.Speaks(game) ? "the subject does not exist here"
                     : Casebook.Rule(book, play, today, [], address)?.InWords ?? "what was said cannot be under this code";
-                found.Add((game, division, words));
+                found.Add(new(game, division, words));
             }
         return [.. found.GroupBy(f => f.Words).Select(g => new Elsewhere(
             string.Join("; ", g.GroupBy(f => f.Game).Select(f => $"{f.Key} {string.Join(", ", f.Select(x => x.Division))}")), g.Key, g.Key == here.InWords))];
     }
+
+    private sealed record Found(string Game, string Division, string Words);
 }

@@ -14,7 +14,7 @@ public class MessageTests
         {
             var parts = File.ReadAllText(file).Split("=== ");
             var texts = parts.Skip(1).Select(p => p.Split('\n', 2)).Select(p => (File: p[0].Trim(), Text: p[1])).Prepend((File: Path.GetFileName(file), Text: parts[0])).ToList();
-            var book = Codebook.Read(("roster.txt", Shelf.RosterText), texts.Where(t => !t.File.EndsWith(".play")));
+            var book = Codebook.Read(("roster.txt", Shelf.RosterText), texts.Where(t => !t.File.EndsWith(".play")).Select(t => new SourceText(t.File, t.Text)));
             var findings = Checker.Check(book).ToList();
             var misses = texts.Where(t => t.File.EndsWith(".play")).SelectMany(t => Casebook.Hold(book, PlayReader.Read(t.File, t.Text, findings), Shelf.Today).Misses).ToList();
             yield return (Path.GetFileNameWithoutExtension(file), findings, misses);

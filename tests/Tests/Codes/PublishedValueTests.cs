@@ -27,10 +27,10 @@ public class PublishedValueTests
     [InlineData("baseball/18U+OBR", "field", "pitching distance", "60 ft 6 in")]
     [InlineData("baseball/18U+OBR", "field", "second base diagonal", "127 ft 3 3/8 in")]
     // USA Softball 6A-1E (2020 changes); WBSC 4.3 (congress of 2017)
-    [InlineData("softball/18U+USA@2020-06-01", "pitching position", "least time together", "1 s")]
-    [InlineData("softball/18U+USA@2020-06-01", "pitching position", "most time together", "10 s")]
-    [InlineData("softball/18U+WBSC@2018-06-01", "pitching position", "least time together", "2 s")]
-    [InlineData("softball/18U+WBSC@2018-06-01", "pitching position", "most time together", "5 s")]
+    [InlineData("softball/18U+USA@2020-06-01", "hands together and stepping back", "least time together", "1 s")]
+    [InlineData("softball/18U+USA@2020-06-01", "hands together and stepping back", "most time together", "10 s")]
+    [InlineData("softball/18U+WBSC@2018-06-01", "hands together and stepping back", "least time together", "2 s")]
+    [InlineData("softball/18U+WBSC@2018-06-01", "hands together and stepping back", "most time together", "5 s")]
     // NFHS sports medicine guideline on lightning (rev. Oct 2014); US weather service heat-index categories
     [InlineData("softball/12U", "lightning", "lightning wait", "30 min")]
     [InlineData("baseball/12U", "heat", "extreme caution from", "90 F")]
