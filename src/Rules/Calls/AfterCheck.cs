@@ -15,7 +15,7 @@ public static class AfterCheck
             var colon = line.Text.IndexOf(':');
             var (choice, text) = colon < 0 ? (null, line.Text) : (line.Text[..colon].Trim(), line.Text[(colon + 1)..].Trim());
             var place = $"{play.File}, line {line.Line}: ";
-            var published = Standing.Read(play.File, [(text, line.Line)], findings);
+            var published = Scene.Read(play.File, [(text, line.Line)], findings);
             var ending = endings.FirstOrDefault(e => choice is null || (e.Choice is not null && Words.Same(e.Choice, choice)));
             if (ending is null) yield return place + $"there is no ending '{choice}'; {Words.Offer(choice ?? "", [.. endings.Select(e => e.Choice).OfType<string>()])}";
             else if (ending.After is null) yield return place + $"the game after it cannot be told: {(ending.Reasons.Count > 0 ? string.Join("; ", ending.Reasons) : ending.Ruling.InWords)}";

@@ -14,7 +14,7 @@ public static class OnTheField
     {
         if (play.Before.Count == 0) return Choices.Of(ruling, null, null, Place.Plate);
         var wrong = findings.Count;
-        var before = Standing.Read(play.File, play.Before.Where(p => !p.Text.StartsWith("about ", StringComparison.Ordinal)).Select(p => (p.Text, p.Line)), findings);
+        var before = Scene.Read(play.File, play.Before.Where(p => !p.Text.StartsWith("about ", StringComparison.Ordinal)).Select(p => (p.Text, p.Line)), findings);
         var about = play.Before.FirstOrDefault(p => p.Text.StartsWith("about ", StringComparison.Ordinal))?.Text["about ".Length..].Trim();
         var subject = about is null ? Place.Plate : before.First == about ? Place.First : before.Second == about ? Place.Second : before.Third == about ? Place.Third : Place.Plate;
         Played? written = null;

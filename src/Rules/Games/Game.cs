@@ -32,7 +32,9 @@ public sealed record Game
     public int OffensiveConferences { get; init; }
     public ImmutableDictionary<string, int> PitchesBy { get; init; } = ImmutableDictionary<string, int>.Empty;
     public ImmutableArray<string> Notes { get; init; } = [];
-    /// <summary>What the last half-inning ended with, so that an appeal or a protest can still speak of it.</summary>
+    /// <summary>When and why time was called, and when play went on.</summary>
+    public ImmutableArray<string> Stoppages { get; init; } = [];
+    /// <summary>How many events made this game.</summary>
     public int Events { get; init; }
 
     public int OnBase => (First == "" ? 0 : 1) + (Second == "" ? 0 : 1) + (Third == "" ? 0 : 1);

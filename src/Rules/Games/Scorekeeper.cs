@@ -23,7 +23,7 @@ public static class Scorekeeper
             Conference talk => talk.Defensive ? game with { DefensiveConferences = game.DefensiveConferences + 1 } : game with { OffensiveConferences = game.OffensiveConferences + 1 },
             CameToBat => game.With(game.Batting, game.BookOf(game.Batting).Inning(game.Inning)) with { Started = true },
             Noted noted => game with { Notes = game.Notes.Add(noted.Text) },
-            Time time => game with { Alive = time.Alive },
+            Time time => game with { Alive = time.Alive, Stoppages = game.Stoppages.Add($"{(time.Alive ? "play" : "time")}: {time.Reason}") },
             Ended ended => ended.Game ? End(Close(game)) : Close(game),
             _ => game,
         };

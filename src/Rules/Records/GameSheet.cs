@@ -26,6 +26,8 @@ public static class GameSheet
             if (game.On(place) != "") text.AppendLine($"    {Scorekeeper.Name(place)}: {game.On(place)}");
         text.AppendLine($"    at bat: {game.Batter} (spot {game.Due(game.Batting)}); next for the fielders: spot {game.Due(game.Fielding)}");
         foreach (var (pitcher, pitches) in game.PitchesBy.OrderBy(p => p.Key, StringComparer.Ordinal)) text.AppendLine($"    pitches: {pitcher} {pitches}");
+        foreach (var stop in game.Stoppages) text.AppendLine($"    {stop}");
+        foreach (var note in game.Notes) text.AppendLine($"    note: {note}");
         text.Append($"    conferences: defence {game.DefensiveConferences}, offence this half-inning {game.OffensiveConferences}");
         return text.ToString();
     }

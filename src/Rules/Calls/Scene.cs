@@ -8,7 +8,7 @@ namespace Umpirage.Rules.Calls;
 /// Reads how a game stood before a play, a fact or several a line: "bottom 3, 1 out, 2-1", "first #7", "at bat #9", "visitors 4, home 2".
 /// What is not said is the start of a half-inning.
 /// </summary>
-public static class Standing
+public static class Scene
 {
     public static Game Read(string file, IEnumerable<(string Text, int Line)> lines, List<Finding> findings)
     {
