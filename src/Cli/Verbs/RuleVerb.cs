@@ -36,8 +36,8 @@ internal static class RuleVerb
     {
         if (endings.Count == 0 || endings is [{ Choice: null, After: null }]) return [];
         if (endings is [{ Choice: null, After: { } after }]) return [after.InWords];
-        var apart = endings[0].Ruling.Final.Select(d => d.Term.Name)
+        var apart = endings[0].Ruling.Announced.Select(d => d.Term.Name)
             .Where(n => endings.Select(e => string.Join(",", e.Ruling.Find(n)!.Values)).Distinct().Count() > 1).ToHashSet();
-        return [.. endings.Select(e => $"the {e.Side} {e.Choice}: {string.Join("; ", e.Ruling.Final.Where(d => apart.Contains(d.Term.Name)).Select(d => d.InWords))}{(e.After is null ? "" : $"; {e.After.InWords}")}")];
+        return [.. endings.Select(e => $"the {e.Side} {e.Choice}: {string.Join("; ", e.Ruling.Announced.Where(d => apart.Contains(d.Term.Name)).Select(d => d.InWords))}{(e.After is null ? "" : $"; {e.After.InWords}")}")];
     }
 }

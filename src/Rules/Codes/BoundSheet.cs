@@ -41,10 +41,16 @@ public sealed class BoundSheet
     public IEnumerable<BoundTerm> Decisions => Terms.Skip(FactCount);
     public IEnumerable<BoundTerm> OwnDecisions => Decisions.Where(d => d.Own);
 
-    /// <summary>The sheet's own decisions on which no other decision hangs: what the umpire announces. The rest is told as the reason.</summary>
-    public IReadOnlyList<BoundTerm> Final => final ??= [.. OwnDecisions.Where(d => !Clauses.Any(c => c.When.Any(w => w.Term == d.Index)))];
+    /// <summary>
+    /// What the umpire announces, in the sheet's own order: all its decisions but the yes-or-no ones on which others hang; those are told as reasons.
+    /// </summary>
+    public IReadOnlyList<BoundTerm> Announced => announced ??=
+    [
+        .. Sheet.Decisions.Select(d => Find(d.Name)!)
+            .Where(d => d.Values is not (["yes", "no"] or ["no", "yes"]) || !Clauses.Any(c => c.When.Any(w => w.Term == d.Index))),
+    ];
 
-    private IReadOnlyList<BoundTerm>? final;
+    private IReadOnlyList<BoundTerm>? announced;
 
     public BoundTerm? Find(string name) => Terms.FirstOrDefault(t => Ground.Words.Same(t.Name, name));
 }

@@ -14,7 +14,7 @@ public sealed record Answer(
         var sheet = ruling.Table.Sheet;
         var steps = Because.Of(ruling);
         List<string> lines = ruling.IsPossible
-            ? [.. ruling.Final.Select(d => d.Values.Count == 1 ? d.InWords : $"{d.Term.Name}: still possible {Words.Or(d.Values)}")]
+            ? [.. ruling.Announced.Select(d => d.Values.Count == 1 ? d.InWords : $"{d.Term.Name}: still possible {Words.Or(d.Values)}")]
             : [.. ruling.Impossible.Select(i => $"this cannot be: {i}")];
         List<string> why = [.. steps.GroupBy(s => s.Rule).Select(g => Tell([.. g]))];
         List<string> sources = [.. steps.SelectMany(s => s.Taken is { } t ? new[] { s.Source.ToString(), $"{t.Value}: {t.Layer}, {t.Citation}" } : [s.Source.ToString()]).Distinct()];
@@ -29,7 +29,7 @@ public sealed record Answer(
     private static string LogLine(Ruling ruling)
     {
         var code = ruling.Table.Sheet.Code;
-        var rules = ruling.Final.Where(d => d.Values.Count == 1 && d.By.Count > 0).Select(d => d.By[0].Id).Distinct();
+        var rules = ruling.Announced.Where(d => d.Values.Count == 1 && d.By.Count > 0).Select(d => d.By[0].Id).Distinct();
         return $"{CodeAddress.Day(code.Date)} | {code.Address with { Date = null }} | {ruling.Table.Sheet.Bound.Sheet.Name} | {ruling.InWords} | {string.Join(" ", rules)}";
     }
 

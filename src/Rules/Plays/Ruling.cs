@@ -13,13 +13,13 @@ public sealed record Ruling(Situation Situation, Table Table, IReadOnlyList<Deci
     public bool IsRuled => IsPossible && Own.All(d => d.Values.Count == 1);
     public IEnumerable<Decided> Own => Decisions.Where(d => d.Term.Own);
 
-    /// <summary>What the umpire announces: the decisions on which no other hangs.</summary>
-    public IEnumerable<Decided> Final => Decisions.Where(d => Situation.Sheet.Bound.Final.Any(f => f.Index == d.Term.Index));
+    /// <summary>What the umpire announces, in the sheet's order.</summary>
+    public IEnumerable<Decided> Announced => Situation.Sheet.Bound.Announced.Select(a => Decisions[a.Index - Situation.Sheet.FactCount]);
 
     public Decided? Find(string decision) => Decisions.FirstOrDefault(d => Words.Same(d.Term.Name, decision));
 
     /// <summary>"runner: out; ball: dead", with every value still possible.</summary>
-    public string InWords => IsPossible ? string.Join("; ", Final.Select(d => d.InWords)) : "cannot be: " + string.Join("; ", Impossible);
+    public string InWords => IsPossible ? string.Join("; ", Announced.Select(d => d.InWords)) : "cannot be: " + string.Join("; ", Impossible);
 }
 
 /// <summary>One decision of a ruling: its possible values and the clauses that decide them, in the sheet's order.</summary>

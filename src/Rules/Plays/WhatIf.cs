@@ -8,7 +8,7 @@ public sealed record Change(IReadOnlyList<(BoundTerm Fact, string Value)> Had, R
 {
     public string InWords(Ruling now)
     {
-        var different = Then.Final.Where(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values)).Select(d => d.InWords);
+        var different = Then.Announced.Where(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values)).Select(d => d.InWords);
         return $"had {string.Join(" and ", Had.Select(h => $"{h.Fact.Name} been '{h.Value}'"))}: {string.Join("; ", different)}";
     }
 }
@@ -29,7 +29,7 @@ public static class WhatIf
         return [.. ordered.Where(c => seen.Add(c.Then.InWords)).Concat(ordered.Where(c => !seen.Add(c.Then.InWords + "!"))).Take(most)];
     }
 
-    private static int Turned(Ruling now, Change change) => change.Then.Final.Count(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values));
+    private static int Turned(Ruling now, Change change) => change.Then.Announced.Count(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values));
 
     private static IEnumerable<(BoundTerm Fact, int Value)> Alternatives(Situation situation) =>
         from fact in situation.Sheet.Bound.Facts
