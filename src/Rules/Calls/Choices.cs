@@ -28,7 +28,7 @@ public static class Choices
         Ending End(Ruling one, string? side, string? choice)
         {
             var reasons = new List<string>();
-            var after = before is null || !one.IsRuled ? null : Effects.Apply(before, play, one, subject, reasons);
+            var after = before is null || !Effects.Certain(one) ? null : Effects.Apply(before, play, one, subject, reasons);
             return new(side, choice, one, after, reasons);
         }
     }

@@ -11,13 +11,20 @@ public static class Effects
     public static IReadOnlyList<string> Words(Ruling ruling) =>
         [.. ruling.Situation.Sheet.Bound.Effects.Where(e => e.When.All(c => Holds(ruling, c))).SelectMany(e => e.Effects).Distinct()];
 
-    private static bool Holds(Ruling ruling, Condition condition)
+    /// <summary>Whether all that the ruling does to the game is decided, though a side question may be open.</summary>
+    public static bool Certain(Ruling ruling) =>
+        ruling.IsPossible && ruling.Situation.Sheet.Bound.Effects.All(e => e.When.All(c => Holds(ruling, c)) || e.When.Any(c => Fails(ruling, c)));
+
+    private static bool Holds(Ruling ruling, Condition condition) => (Known(ruling, condition, out var mask) & ~mask) == 0;
+
+    private static bool Fails(Ruling ruling, Condition condition) => (Known(ruling, condition, out var mask) & mask) == 0;
+
+    private static ulong Known(Ruling ruling, Condition condition, out ulong mask)
     {
         var sheet = ruling.Situation.Sheet;
-        var mask = CodeSheet.Mask(sheet.Terms[condition.Term], condition, sheet.Values);
-        var known = condition.Term < sheet.FactCount ? ruling.Situation.Known[condition.Term]
+        mask = CodeSheet.Mask(sheet.Terms[condition.Term], condition, sheet.Values);
+        return condition.Term < sheet.FactCount ? ruling.Situation.Known[condition.Term]
             : ruling.Decisions[condition.Term - sheet.FactCount] is var decided ? decided.Values.Aggregate(0UL, (m, v) => m | 1UL << decided.Term.ValueIndex(v)) : 0;
-        return (known & ~mask) == 0;
     }
 
     /// <summary>

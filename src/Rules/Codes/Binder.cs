@@ -35,7 +35,6 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         foreach (var addition in additions.Where(a => !sheet.Rules.Any(r => Words.Same(r.Id, a.Rule))))
             findings.Add(new(FindingKind.UnknownWord, addition.Exception.File, addition.Line, $"the sheet '{sheet.Name}' has no rule '{addition.Rule}'; {Words.Offer(addition.Rule, [.. sheet.Rules.Select(r => r.Id)])}"));
         Prevail(draft, sheet);
-        MomentCheck.Check(sheet, findings);
         foreach (var effect in sheet.Effects)
             draft.Effects.Add(new([.. effect.When.Select(w => reader.Condition(sheet.File, new(w, effect.Line))).OfType<Condition>()], effect.Effects, effect.Line));
         if (findings.Count > before) return null;

@@ -24,16 +24,19 @@ public sealed class BoundSheet
 
     private List<int>[] WorkOut()
     {
-        var over = Clauses.Select(_ => new List<int>()).ToArray();
-        var children = Clauses.Where(c => c.Parent >= 0).ToLookup(c => c.Parent, c => c.Index);
+        var (over, children) = (new List<int>[Clauses.Count], new List<int>[Clauses.Count]);
+        for (var i = 0; i < over.Length; i++) (over[i], children[i]) = ([], [i]);
         foreach (var clause in Clauses)
-        {
-            if (clause.Parent >= 0) over[clause.Parent].Add(clause.Index);
+            if (clause.Parent >= 0)
+            {
+                over[clause.Parent].Add(clause.Index);
+                children[clause.Parent].Add(clause.Index);
+            }
+        foreach (var clause in Clauses)
             foreach (var under in clause.PrevailsOver)
-                foreach (var beaten in children[under].Prepend(under).Where(b => b != clause.Index))
-                    foreach (var winner in children[clause.Index].Prepend(clause.Index))
-                        if (!over[beaten].Contains(winner)) over[beaten].Add(winner);
-        }
+                foreach (var beaten in children[under])
+                    foreach (var winner in children[clause.Index])
+                        if (beaten != clause.Index && beaten != winner && !over[beaten].Contains(winner)) over[beaten].Add(winner);
         return over;
     }
 

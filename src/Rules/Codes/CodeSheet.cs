@@ -126,16 +126,19 @@ public sealed class CodeSheet
 
     private static Entry[] EntriesOf(BoundSheet bound, BoundTerm decision, Box?[] boxes, Dictionary<Parameter, Provenance> values)
     {
-        var setters = bound.Clauses.Where(c => boxes[c.Index] is not null)
-            .SelectMany(c => c.Then.Where(s => s.Decision == decision.Index).Select(s => (Clause: c, Setting: s))).ToList();
-        var sets = setters.Select(s => s.Clause.Index).ToHashSet();
-        var entries = new List<Entry>(setters.Count);
-        foreach (var (clause, setting) in setters)
+        var sets = new Setting?[bound.Clauses.Count];
+        foreach (var clause in bound.Clauses)
+            if (boxes[clause.Index] is not null)
+                foreach (var setting in clause.Then)
+                    if (setting.Decision == decision.Index) sets[clause.Index] = setting;
+        var entries = new List<Entry>();
+        foreach (var clause in bound.Clauses)
         {
-            var value = decision.ValueIndex(setting.Value.Word ?? values[setting.Value.Parameter!].Value);
+            if (sets[clause.Index] is not { } setting) continue;
             List<Box> holes = [];
             foreach (var over in bound.Overriders[clause.Index])
-                if (boxes[over] is { } hole && sets.Contains(over)) holes.Add(hole);
+                if (boxes[over] is { } hole && sets[over] is not null) holes.Add(hole);
+            var value = decision.ValueIndex(setting.Value.Word ?? values[setting.Value.Parameter!].Value);
             entries.Add(new(decision.Index, value, clause.Index, boxes[clause.Index]!, [.. holes]));
         }
         return [.. entries];

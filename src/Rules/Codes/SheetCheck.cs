@@ -16,6 +16,7 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
     {
         var before = findings.Count;
         Overlaps();
+        MomentCheck.Check(sheet, findings);
         var plain = book.Bind(sheet, [], findings);
         // what could not be read would only make noise in the proof; a missing source or question does not
         if (plain is null || book.Findings.Any(f => f.File == sheet.File && f.Kind is not (FindingKind.MissingCitation or FindingKind.MissingQuestion))) return;

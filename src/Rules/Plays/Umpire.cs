@@ -15,10 +15,18 @@ public static class Umpire
         foreach (var term in sheet.Bound.Decisions)
         {
             var d = term.Index - sheet.FactCount;
-            var values = lines.Select(c => c.Values[d]).Distinct().Order().Select(v => term.Values[v]).ToList();
+            var possible = 0UL;
+            var times = new int[sheet.Bound.Clauses.Count];
+            foreach (var line in lines)
+            {
+                possible |= 1UL << line.Values[d];
+                Deciding(sheet, situation, line, d, times);
+            }
+            List<string> values = [];
+            for (var v = 0; v < term.Values.Count; v++) if ((possible >> v & 1) != 0) values.Add(term.Values[v]);
             // where rules agree, the one that decides in most of what is still open comes first: its conditions were said
-            var clauses = lines.SelectMany(c => Deciding(sheet, situation, c, d)).GroupBy(c => c).OrderByDescending(g => g.Count()).ThenBy(g => g.Key)
-                .Select(g => sheet.Bound.Clauses[g.Key]).ToList();
+            List<BoundClause> clauses = [.. sheet.Bound.Clauses.Where(c => times[c.Index] > 0)];
+            clauses.Sort((a, b) => times[b.Index] != times[a.Index] ? times[b.Index] - times[a.Index] : a.Index - b.Index);
             decided.Add(new(term, values, clauses));
         }
         return new(situation, table, decided, []);
@@ -38,14 +46,14 @@ public static class Umpire
         }
     }
 
-    /// <summary>Every clause that gives the decision its value in this line: two rules may agree.</summary>
-    private static IEnumerable<int> Deciding(CodeSheet sheet, Situation situation, Cell cell, int decision)
+    /// <summary>Counts every clause that gives the decision its value in this line: two rules may agree.</summary>
+    private static void Deciding(CodeSheet sheet, Situation situation, Cell cell, int decision, int[] times)
     {
         var space = new ulong[sheet.Terms.Count];
         for (var t = 0; t < sheet.FactCount; t++) space[t] = cell.Facts[t] & situation.Known[t];
         for (var d = 0; d < cell.Values.Length; d++) space[sheet.FactCount + d] = 1UL << cell.Values[d];
         foreach (var entry in sheet.Entries[decision])
-            if (entry.Value == cell.Values[decision] && entry.Meets(space) == 2) yield return entry.Clause;
+            if (entry.Value == cell.Values[decision] && entry.Meets(space) == 2) times[entry.Clause]++;
     }
 
     private static List<string> WhyImpossible(CodeSheet sheet, Situation situation)

@@ -30,8 +30,8 @@ public class QuestionTests
         {
             var findings = new List<Finding>();
             var play = PlayReader.Read(file, File.ReadAllText(file), findings);
-            if (play.Standing == "own" || Casebook.Table(Shelf.Codes, play.Code, play.Sheet, Shelf.Today, file, findings) is not { } table) continue;
-            var knows = Situation.Read(table.Sheet, file, play.Given, findings);
+            if (play.Standing == "own" || play.Collection != "" || Casebook.Table(Shelf.Codes, play.Code, play.Sheet, Shelf.Today, file, findings) is not { } table) continue;
+            var knows = Timeline.Tell(Situation.Read(table.Sheet, file, play.Given, findings), file, play.Happened, findings);
             if (findings.Count > 0) continue;
             var straight = Umpire.Rule(table, knows);
             var (asked, end) = Session(table, knows);
