@@ -4,6 +4,7 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 dotnet build Umpirage.slnx -c Release -v quiet -nologo
 ./umpirage help >/dev/null
+tests() { UMPIRAGE_LONG=1 dotnet run --project tests/Tests -c Release --no-build -- -showliveoutput "$@" | sed 's/\x1b\[[0-9;]*m//g' | grep -oE '(OUTPUT\] .*|Total: .*)' | sed 's/OUTPUT\] //; s/^Total/full counts: total/' || true; }
 {
   echo "# Measurements"
   echo
@@ -12,11 +13,14 @@ dotnet build Umpirage.slnx -c Release -v quiet -nologo
   echo '```'
   dotnet run --project bench/Bench -c Release --no-build
   echo
-  for n in $(seq 20); do
+  for _ in $(seq 20); do
     s=$(date +%s%N); ./umpirage rule casebook/double-first-base/own-white-only-appealed.play >/dev/null; e=$(date +%s%N); echo $(( (e - s) / 1000000 ))
   done | sort -n | awk '{ t[NR] = $1 } END { printf "./umpirage rule on the worked play, 20 runs after build: median %d ms, fastest %d, slowest %d (bar 200 ms)\n", (t[10] + t[11]) / 2, t[1], t[NR] }'
   echo
-  UMPIRAGE_LONG=1 dotnet test --solution Umpirage.slnx -c Release --no-build --no-progress --no-ansi --output Detailed 2>/dev/null | grep -E 'judged alike|sessions: median|cases enumerated|succeeded:|failed:|total:' | sed 's/^ *//'
+  tests
+  echo
+  ./umpirage casebook | tail -8 || true
+  echo
   dotnet run --project bench/Bench -c Release --no-build fuzz
   echo '```'
 } > bench/RESULTS.new

@@ -17,7 +17,7 @@ public static class Choices
     /// Every way the play can end: one for each value of a choice still open that makes a difference, or the one there is. Games are given
     /// when it is known how the game stood.
     /// </summary>
-    public static IReadOnlyList<Ending> Of(Ruling ruling, Game? before, Played? play, Place subject)
+    public static IReadOnlyList<Ending> Of(Ruling ruling, Game? before, WrittenPlay written, Place subject)
     {
         var open = ruling.Situation.Sheet.Bound.Facts.FirstOrDefault(f => f.Term.ChoiceOf is not null && !ruling.Situation.IsKnown(f.Index));
         if (open is null || ruling.IsRuled) return [End(ruling, null, null)];
@@ -28,7 +28,7 @@ public static class Choices
         Ending End(Ruling one, string? side, string? choice)
         {
             var reasons = new List<string>();
-            var after = before is null || !Effects.Certain(one) ? null : Effects.Apply(before, play, one, subject, reasons);
+            var after = before is null || ruling.Situation.Sheet.Bound.Effects.Count == 0 || !Effects.Certain(one) ? null : Effects.Apply(before, written, one, subject, reasons);
             return new(side, choice, one, after, reasons);
         }
     }

@@ -28,18 +28,22 @@ public static class Effects
     }
 
     /// <summary>
-    /// The game after the ruling. <paramref name="play"/> is what happened on the field; it counts unless the ruling sets it aside.
+    /// The game after the ruling. <paramref name="written"/> is what happened on the field; it counts unless the ruling sets it aside.
     /// <paramref name="subject"/> is the runner the play is about. Null with every reason when the two do not fit together.
     /// </summary>
-    public static Game? Apply(Game before, Played? play, Ruling ruling, Place subject, List<string> reasons)
+    public static Game? Apply(Game start, WrittenPlay written, Ruling ruling, Place subject, List<string> reasons)
     {
         var words = Words(ruling);
         bool Says(string word) => words.Contains(word);
-        var batter = Says("due batter out") ? before.Batter : play?.Batter ?? before.Batter;
-        var keeps = play is not null && !Says("no play");
+        var play = written.Play;
+        var batter = Says("due batter out") ? start.Batter : play?.Batter ?? start.Batter;
+        var keeps = !Says("no play");
+        // a pitch that is set aside was never thrown
+        var before = keeps ? written.AfterPitches(start, reasons) : start;
+        if (before is null) return null;
         var to = new Dictionary<Place, Place>();
-        if (keeps) foreach (var move in play!.Moves) to[From(before, move, batter)] = move.To;
-        var done = keeps && play!.TurnDone;
+        if (keeps && play is not null) foreach (var move in play.Moves) to[From(before, move, batter)] = move.To;
+        var done = keeps && play is { TurnDone: true };
         Place[] bases = [Place.Third, Place.Second, Place.First];
         foreach (var place in bases.Where(b => before.On(b) != ""))
         {
@@ -50,15 +54,15 @@ public static class Effects
             if (place == subject && Says("runner out")) to[place] = Place.Out;
             if (place == subject && Says("runner scores")) to[place] = Place.Home;
         }
-        var (balls, strikes) = (before.Count.Balls + (Says("add a ball") ? 1 : 0), before.Count.Strikes + (Says("add a strike") ? 1 : 0));
-        Place? awarded = Says("batter out") || Says("due batter out") || strikes > 2 ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
+        var (balls, strikes) = (before.Count.Balls + (Says("add a ball") ? 1 : 0), before.Count.Strikes + (Says("add a strike") || (Says("add a foul") && before.Count.Strikes < 2) ? 1 : 0));
+        Place? awarded = Says("batter out") || Says("due batter out") || strikes > 2 || (subject == Place.Plate && Says("runner out")) ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
             : Says("batter to third") ? Place.Third : Says("batter scores") ? Place.Home : null;
         if (awarded is { } place0) { to[Place.Plate] = place0; done = true; }
         List<Move> moves = [.. to.Where(m => m.Key != Place.Plate || done).OrderByDescending(m => m.Key).Select(m => new Move(m.Key, m.Value))];
         // those who were put back or kept stay by force of the ruling; those not named are moved along only by force
-        moves.RemoveAll(m => m.From == m.To && awarded == Place.First && Forced(before, m.From));
+        moves.RemoveAll(m => m.From == m.To && to.GetValueOrDefault(Place.Plate) == Place.First && Forced(before, m.From));
         var count = done ? default : new Count(balls, strikes);
-        var game = moves.Count == 0 && !done ? before : Scorekeeper.Apply(before with { Count = done ? before.Count : count }, new Played(batter, done, moves, "by the ruling", 0) { NoRunCounts = Says("runs do not count") }, reasons);
+        var game = moves.Count == 0 && !done ? before : Scorekeeper.Apply(before with { Count = done ? before.Count : count }, new Played(batter, done, moves, "by the ruling", 0) { NoRunCounts = Says("runs do not count") || (keeps && play is { NoRunCounts: true }) }, reasons);
         return game is null ? null : game.Batting == before.Batting && !done ? game with { Count = count } : game;
     }
 

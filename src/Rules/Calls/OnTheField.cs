@@ -12,16 +12,17 @@ public static class OnTheField
     /// <summary>The ways the play can end, side by side; empty when it cannot be read. A play without a game has rulings only.</summary>
     public static IReadOnlyList<Ending> Of(Play play, Ruling ruling, List<Finding> findings)
     {
-        if (play.Before.Count == 0) return Choices.Of(ruling, null, null, Place.Plate);
+        if (play.Before.Count == 0) return Choices.Of(ruling, null, WrittenPlay.None, Place.Plate);
         var wrong = findings.Count;
         var before = Scene.Read(play.File, play.Before.Where(p => !p.Text.StartsWith("about ", StringComparison.Ordinal)).Select(p => (p.Text, p.Line)), findings);
         var about = play.Before.FirstOrDefault(p => p.Text.StartsWith("about ", StringComparison.Ordinal))?.Text["about ".Length..].Trim();
         var subject = about is null ? Place.Plate : before.First == about ? Place.First : before.Second == about ? Place.Second : before.Third == about ? Place.Third : Place.Plate;
-        Played? written = null;
+        var written = WrittenPlay.None;
         if (play.PlayLines.Count > 0)
         {
             var text = $"{(before.Batting == Side.Visitors ? "Top" : "Bottom")} {before.Inning}\n{string.Join('\n', play.PlayLines.Select(p => p.Text))}";
-            written = GameFile.Read(play.File, text, findings).Events.OfType<Played>().FirstOrDefault();
+            var events = GameFile.Read(play.File, text, findings).Events;
+            written = new([.. events.OfType<Pitched>()], events.OfType<Played>().FirstOrDefault());
         }
         return findings.Count > wrong ? [] : Choices.Of(ruling, before, written, subject);
     }
