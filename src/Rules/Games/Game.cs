@@ -32,6 +32,8 @@ public sealed record Game
     public int OffensiveConferences { get; init; }
     public ImmutableDictionary<string, int> PitchesBy { get; init; } = ImmutableDictionary<string, int>.Empty;
     public ImmutableArray<string> Notes { get; init; } = [];
+    /// <summary>How long what happened in the last play may still be appealed; empty when it no longer can. The windows of a code: sheet "appeal window".</summary>
+    public string Appeals { get; init; } = "";
     /// <summary>When and why time was called, and when play went on.</summary>
     public ImmutableArray<string> Stoppages { get; init; } = [];
     /// <summary>How many events made this game.</summary>

@@ -25,7 +25,11 @@ public sealed record Played(string? Batter, bool TurnDone, IReadOnlyList<Move> M
 public readonly record struct Move(Place From, Place To, string? Runner = null);
 
 /// <summary>A player took a spot in the batting order or a position in the field. Spot 0 is a fielder who does not bat.</summary>
-public sealed record Entered(Side Side, int Spot, string Player, string Position, int Line) : GameEvent(Line);
+public sealed record Entered(Side Side, int Spot, string Player, string Position, int Line) : GameEvent(Line)
+{
+    /// <summary>The spot of the designated player for whom this one fields; 0 for everybody else.</summary>
+    public int FlexFor { get; init; }
+}
 
 /// <summary>A runner placed on a base before the half-inning's first pitch, as the tie-break does.</summary>
 public sealed record Placed(string Player, Place Base, int Line) : GameEvent(Line);

@@ -10,6 +10,10 @@ public sealed record Lineup(ImmutableArray<string> Spots, ImmutableArray<string>
 {
     public static Lineup Empty { get; } = new([], [], ImmutableDictionary<string, string>.Empty, ImmutableDictionary<string, int>.Empty);
 
+    /// <summary>Who fields for the designated player without batting, and that player's spot; empty and 0 when there is no such pair.</summary>
+    public string Flex { get; init; } = "";
+    public int DesignatedSpot { get; init; }
+
     /// <summary>A player takes a spot (0: fields only) and a position. Before the first pitch it is a start, afterwards a change.</summary>
     public Lineup Enter(int spot, string player, string position, bool started)
     {
@@ -26,7 +30,7 @@ public sealed record Lineup(ImmutableArray<string> Spots, ImmutableArray<string>
         }
         else if (!Field.Values.Contains(player)) entries = entries.SetItem(player, entries.GetValueOrDefault(player) + 1);
         if (position != "") field = field.SetItem(position, player);
-        return new(spots, starters, field, entries);
+        return this with { Spots = spots, Starters = starters, Field = field, Entries = entries };
     }
 
     /// <summary>The spot a player bats in now, from 1; 0 when none.</summary>

@@ -39,7 +39,9 @@ public static class Scorekeeper
         if (reasons.Count > 0 && entered.Spot < 0) return game;
         var lineup = game.LineupOf(entered.Side);
         var left = lineup.At(entered.Spot);
-        var next = game.With(entered.Side, lineup.Enter(entered.Spot, entered.Player, entered.Position, game.Started));
+        var entering = lineup.Enter(entered.Spot, entered.Player, entered.Position, game.Started);
+        if (entered.FlexFor > 0) entering = entering with { Flex = entered.Player, DesignatedSpot = entered.FlexFor };
+        var next = game.With(entered.Side, entering);
         // a runner who is replaced while on base is followed by the one who takes the spot
         if (!game.Started || entered.Side != game.Batting || left == "" || left == entered.Player) return next;
         string Now(string on) => on == left ? entered.Player : on;
@@ -78,7 +80,7 @@ public static class Scorekeeper
         if (!game.Alive) reasons.Add("the ball is dead; call play first");
         if (balls > 3) reasons.Add("that is ball four: write the walk");
         if (strikes > 2) reasons.Add("that is strike three: write the strikeout");
-        var next = game with { Started = true, Count = new(balls, strikes) };
+        var next = game with { Started = true, Count = new(balls, strikes), Appeals = "" };
         return pitched.Pitch == Games.Pitch.NoPitch ? next : Thrown(next);
     }
 
@@ -128,6 +130,7 @@ public static class Scorekeeper
         book = book.Score(counted, game.Inning) with { Batters = book.Batters + (play.TurnDone ? 1 : 0), OutsMade = book.OutsMade + outs, Left = book.Left + runs - counted };
         next = next.With(game.Batting, book) with { Outs = game.Outs + outs, Count = play.TurnDone ? default : game.Count };
         if (play.TurnDone) next = Advance(Thrown(next), batter);
+        next = next with { Appeals = next.Outs == OutsInHalf ? "until the fielders have left" : "until the next pitch or play" };
         return next.Outs == OutsInHalf ? Close(next) : next;
     }
 

@@ -98,7 +98,14 @@ public sealed class GameFile
         var words = line.Text.Split(' ', 3);
         if (words.Length < 2 || !int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out var at) || at > 30 || words[1][0] != '#') { Fault(line, "a line of a batting order is '1 #7 shortstop'; 0 for one who fields only"); return; }
         if (at != 0 && at != ++spot) Fault(line, $"the batting order goes on with {spot}");
-        Add(new Entered(lineup!.Value, at, words[1], words.Length > 2 ? words[2] : "", line.Number), marked: false);
+        var position = words.Length > 2 ? words[2] : "";
+        var flexFor = 0;
+        if (position.IndexOf(", flex for ", StringComparison.Ordinal) is > 0 and var cut)
+        {
+            if (at != 0 || !int.TryParse(position[(cut + 11)..], NumberStyles.None, CultureInfo.InvariantCulture, out flexFor) || flexFor is < 1 or > 30) { Fault(line, "write '0 #30 right field, flex for 4'"); return; }
+            position = position[..cut];
+        }
+        Add(new Entered(lineup!.Value, at, words[1], position, line.Number) { FlexFor = flexFor }, marked: false);
     }
 
     private void Change(SourceLine line, Side side, string rest)

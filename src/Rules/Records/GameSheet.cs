@@ -26,6 +26,9 @@ public static class GameSheet
             if (game.On(place) != "") text.AppendLine($"    {Scorekeeper.Name(place)}: {game.On(place)}");
         text.AppendLine($"    at bat: {game.Batter} (spot {game.Due(game.Batting)}); next for the fielders: spot {game.Due(game.Fielding)}");
         foreach (var (pitcher, pitches) in game.PitchesBy.OrderBy(p => p.Key, StringComparer.Ordinal)) text.AppendLine($"    pitches: {pitcher} {pitches}");
+        foreach (var side in new[] { Side.Visitors, Side.Home })
+            if (game.LineupOf(side) is { DesignatedSpot: > 0 } pair) text.AppendLine($"    {(side == Side.Visitors ? "visitors" : "home")}: {pair.Flex} is FLEX for spot {pair.DesignatedSpot}, now {pair.At(pair.DesignatedSpot)}");
+        if (game.Appeals != "") text.AppendLine($"    appeals on the last play: open {game.Appeals}");
         foreach (var stop in game.Stoppages) text.AppendLine($"    {stop}");
         foreach (var note in game.Notes) text.AppendLine($"    note: {note}");
         text.Append($"    conferences: defence {game.DefensiveConferences}, offence this half-inning {game.OffensiveConferences}");
