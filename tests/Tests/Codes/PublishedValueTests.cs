@@ -4,7 +4,7 @@ namespace Umpirage.Tests.Codes;
 public class PublishedValueTests
 {
     [Theory]
-    // national youth pitching guideline (MLB and USA Baseball), page of about 2015, table by age; 17-18 as two copies agree
+    // national youth pitching guideline, page of about 2015, table by age; 17-18 as two copies agree
     [InlineData("baseball/10U", "pitcher limits", "pitches a day", "75 pitches")]
     [InlineData("baseball/12U", "pitcher limits", "pitches a day", "85 pitches")]
     [InlineData("baseball/14U", "pitcher limits", "pitches a day", "95 pitches")]
