@@ -54,8 +54,12 @@ public static class Effects
             if (place == subject && Says("runner out")) to[place] = Place.Out;
             if (place == subject && Says("runner scores")) to[place] = Place.Home;
         }
+        if (Says("runner nearest home out") && bases.Any(b => before.On(b) != "")) to[bases.First(b => before.On(b) != "")] = Place.Out;
+        // behind the runner comes the next one still running, or the batter
+        var behind = Says("runner behind out") ? bases.FirstOrDefault(b => b < subject && before.On(b) != "" && to.GetValueOrDefault(b) != Place.Out, Place.Plate) : Place.Home;
+        if (behind is Place.First or Place.Second) to[behind] = Place.Out;
         var (balls, strikes) = (before.Count.Balls + (Says("add a ball") ? 1 : 0), before.Count.Strikes + (Says("add a strike") || (Says("add a foul") && before.Count.Strikes < 2) ? 1 : 0));
-        Place? awarded = Says("batter out") || Says("due batter out") || strikes > 2 || (subject == Place.Plate && Says("runner out")) ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
+        Place? awarded = Says("batter out") || Says("due batter out") || strikes > 2 || behind == Place.Plate || (subject == Place.Plate && Says("runner out")) ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
             : Says("batter to third") ? Place.Third : Says("batter scores") ? Place.Home : null;
         if (awarded is { } place0) { to[Place.Plate] = place0; done = true; }
         List<Move> moves = [.. to.Where(m => m.Key != Place.Plate || done).OrderByDescending(m => m.Key).Select(m => new Move(m.Key, m.Value))];

@@ -47,7 +47,7 @@ public static class EffectWords
     [
         "play stands", "no play", "runs do not count",
         "add a ball", "add a strike", "add a foul", "batter out", "due batter out", "batter to first", "batter to second", "batter to third", "batter scores",
-        "runner out", "runner back", "runner up one", "runner up two", "runner scores", "runner stays",
+        "runner out", "runner behind out", "runner nearest home out", "runner back", "runner up one", "runner up two", "runner scores", "runner stays",
         "others back", "others up one", "others up two", "others forced",
     ];
 }
