@@ -18,24 +18,19 @@ public sealed record TableView(string Title, IReadOnlyList<string> Values, IRead
             foreach (var entry in sheet.Entries[decision.Index - sheet.FactCount].Where(e => table.Fired[e.Clause]))
             {
                 var clause = sheet.Bound.Clauses[entry.Clause];
-                rows.Add([decision.Name, decision.Values[entry.Value], When(sheet, entry), clause.Id]);
+                rows.Add([decision.Name, decision.Values[entry.Value], When(table, entry), clause.Id]);
             }
         return new($"{sheet.Bound.Sheet.Name}, {sheet.Code.Address}: {table.Cases} cases, {table.DistinctRulings} distinct rulings", values, ["decides", "is", "when", "by"], rows);
     }
 
-    private static string When(CodeSheet sheet, Entry entry)
+    /// <summary>The conditions, and the ids of what takes the rule's place.</summary>
+    private static string When(Table table, Entry entry)
     {
+        var sheet = table.Sheet;
         var space = (ulong[])sheet.Domain.Clone();
         for (var i = 0; i < entry.Box.Terms.Length; i++) space[entry.Box.Terms[i]] &= entry.Box.Masks[i];
-        var said = Wording.Say(sheet, space);
-        var holes = entry.Holes.Where(h => h.Meets(space) != 0).Select(h =>
-        {
-            var hole = (ulong[])sheet.Domain.Clone();
-            for (var i = 0; i < h.Terms.Length; i++)
-                if (space[h.Terms[i]] != (space[h.Terms[i]] & h.Masks[i])) hole[h.Terms[i]] &= h.Masks[i];
-            return Wording.Say(sheet, hole);
-        }).Distinct().ToList();
-        return holes.Count == 0 ? said : $"{said}; but not when {string.Join(", nor when ", holes)}";
+        List<string> over = [.. sheet.Bound.Overriders[entry.Clause].Where(o => table.Fired[o] && sheet.Entries[entry.Decision - sheet.FactCount].Any(e => e.Clause == o)).Select(o => sheet.Bound.Clauses[o].Id)];
+        return Wording.Say(sheet, space) + (over.Count == 0 ? "" : $", unless {Words.Or(over)}");
     }
 
     public string Text
