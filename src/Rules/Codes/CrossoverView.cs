@@ -6,6 +6,8 @@ namespace Umpirage.Rules.Codes;
 /// <summary>The crossover as a sheet to print: subjects in groups, numbers first, then what is ruled differently.</summary>
 public static class CrossoverView
 {
+    private const int FewEnoughToName = 15;
+
     public static string Text(Code here, Code there, IReadOnlyList<SheetDifference> differences)
     {
         var text = new StringBuilder();
@@ -17,7 +19,7 @@ public static class CrossoverView
             text.AppendLine();
         }
         List<string> same = [.. differences.Where(d => d.Same).Select(d => d.Sheet.Name)];
-        if (same.Count > 0) text.AppendLine($"No difference: {Words.And(same)}.");
+        if (same.Count > 0) text.AppendLine(same.Count <= FewEnoughToName ? $"No difference: {Words.And(same)}." : $"No difference in {same.Count} other subjects.");
         return text.ToString();
     }
 
