@@ -25,7 +25,7 @@ internal static class Verb
         {
             return verb(Request.Read(args[1..]));
         }
-        catch (IOException fault)
+        catch (Exception fault) when (fault is IOException or InvalidDataException or UnauthorizedAccessException)
         {
             Console.Error.WriteLine(fault.Message);
             return Unusable;

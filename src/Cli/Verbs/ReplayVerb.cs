@@ -7,6 +7,8 @@ namespace Umpirage.Cli.Verbs;
 
 internal static class ReplayVerb
 {
+    private const int FewEnoughToShow = 20;
+
     public static int Run(Request request)
     {
         var words = request.Words.ToList();
@@ -26,7 +28,7 @@ internal static class ReplayVerb
         foreach (var game in games)
         {
             foreach (var line in tally.Add(game)) Console.WriteLine(line);
-            if (scores is null) Console.WriteLine(GameSheet.Text(game, tally.Last));
+            if (scores is null && games.Count <= FewEnoughToShow) Console.WriteLine(GameSheet.Text(game, tally.Last));
         }
         var wrong = tally.Wrong;
         if (scores is not null) Console.WriteLine($"{games.Count / watch.Elapsed.TotalSeconds:N0} games a second, reading included");

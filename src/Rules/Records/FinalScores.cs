@@ -8,6 +8,7 @@ public sealed record FinalScore(string Id, int VisitorRuns, int HomeRuns, int Ou
 /// <summary>Reads a list of results by its column names, and holds replayed games against it.</summary>
 public static class FinalScores
 {
+    /// <summary>Throws <see cref="InvalidDataException"/> when a column is missing or a number cannot be read.</summary>
     public static IReadOnlyDictionary<string, FinalScore> Read(TextReader text)
     {
         var names = text.ReadLine()?.Split(',') ?? [];
@@ -18,7 +19,9 @@ public static class FinalScores
         {
             var f = line.Split(',');
             if (f.Length < names.Length) continue;
-            scores[f[id]] = new(f[id], int.Parse(f[vr]), int.Parse(f[hr]), int.Parse(f[outs]), f[vl], f[hl], int.Parse(f[vb]), int.Parse(f[hb]));
+            scores[f[id]] = new(f[id], Number(vr), Number(hr), Number(outs), f[vl], f[hl], Number(vb), Number(hb));
+
+            int Number(int column) => int.TryParse(f[column], out var value) ? value : throw new InvalidDataException($"{f[id]}: '{f[column]}' in the column '{names[column]}' is no number");
         }
         return scores;
     }

@@ -76,6 +76,8 @@ public class ContractTests
     [InlineData("table", "no such sheet")]
     [InlineData("crossover", "softball/12U", "sofball/12U")]
     [InlineData("casebook", "no-such-folder")]
+    [InlineData("replay", "no-such-file.game")]
+    [InlineData("replay", "--against", "README.md", "demo/pellwick-at-tarnholt.game")]
     [InlineData("chekc")]
     public void Unusable_input_exits_2_and_says_why(params string[] words)
     {
@@ -117,6 +119,29 @@ public class ContractTests
         (code, text, _) = Run("ask", "look-back", "softball/12U");
         Assert.Equal(1, code);
         Assert.Contains("ASK NEXT", text);
+    }
+
+    [Fact]
+    public void Replay_follows_the_demonstration_game()
+    {
+        var (code, text, _) = Run("replay", "demo/pellwick-at-tarnholt.game");
+        Assert.Equal((0, "1 games, 0 with something that cannot have happened"), (code, Last(text)));
+        Assert.Contains("goes on: bottom 3, 0 out, bases empty, 2-1", text);
+    }
+
+    [Fact]
+    public void Replay_against_results_ends_with_the_counts()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        // a game of one inning made up here: a home run and three outs; then a walk, and three outs
+        File.WriteAllText(Path.Combine(folder, "a.events"), "id,A1\nplay,1,0,p1,00,,HR/7\nplay,1,0,p2,00,,63\nplay,1,0,p3,00,,K\nplay,1,0,p4,00,,8\nplay,1,1,q1,00,,W\nplay,1,1,q2,00,,64(1)3/GDP\nplay,1,1,q3,00,,9\n");
+        File.WriteAllText(Path.Combine(folder, "r.csv"), "game_id,visitor_runs,home_runs,outs,innings_line_visitor,innings_line_home,visitor_LOB,home_LOB\nA1,1,0,6,1,0,0,0\n");
+        var (code, text, _) = Run("replay", "--against", Path.Combine(folder, "r.csv"), Path.Combine(folder, "a.events"));
+        Assert.Equal((0, "1 games: scores 1, line scores 1, outs 1, left on base 1 equal"), (code, Last(text)));
+        File.WriteAllText(Path.Combine(folder, "r.csv"), File.ReadAllText(Path.Combine(folder, "r.csv")).Replace("A1,1,0,6", "A1,2,0,6"));
+        (code, text, _) = Run("replay", "--against", Path.Combine(folder, "r.csv"), Path.Combine(folder, "a.events"));
+        Assert.Equal((1, "1 games: scores 0, line scores 1, outs 1, left on base 1 equal"), (code, Last(text)));
+        Directory.Delete(folder, true);
     }
 
     [Theory]
