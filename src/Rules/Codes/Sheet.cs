@@ -33,6 +33,8 @@ public sealed record Term(string Name, IReadOnlyList<string> Values, bool Ordere
     public string? Question { get; set; }
     public Band? Band { get; set; }
     public List<Telling> ToldBy { get; } = [];
+    /// <summary>What is taken for granted of a written play that says nothing of this fact; the answer says so. Never in a safety sheet.</summary>
+    public string? Usually { get; set; }
     /// <summary>The side that chooses this fact's value, when it is a choice: offence or defence.</summary>
     public string? ChoiceOf { get; set; }
 }

@@ -103,12 +103,21 @@ public sealed class SheetReader
     {
         if (term is not null && line.Text.StartsWith("ask:", StringComparison.Ordinal)) { term.Question = line.Text[4..].Trim(); return; }
         if (term is not null && line.Text.StartsWith("number of ", StringComparison.Ordinal)) { NumberLine(line); return; }
+        if (term is not null && line.Text.StartsWith("usually:", StringComparison.Ordinal)) { UsualLine(line); return; }
         if (term is not null && line.Text is ("choice of: offence" or "choice of: defence")) { term.ChoiceOf = line.Text["choice of: ".Length..]; return; }
         if (term is not null && line.Text.StartsWith("told by ", StringComparison.Ordinal)) { TellingLine(line); return; }
         if (term is not null && line.Text.StartsWith("edges:", StringComparison.Ordinal)) { EdgesLine(line); return; }
         if (TermLine(line) is not { } fact) return;
         term = fact;
         sheet.Facts.Add(fact);
+    }
+
+    private void UsualLine(SourceLine line)
+    {
+        var value = line.Text["usually:".Length..].Trim();
+        term!.Usually = term.Values.FirstOrDefault(v => Words.Same(v, value));
+        if (term.Usually is null) Fault(FindingKind.UnknownWord, line.Number, $"'{term.Name}' has no value '{value}'; {Words.Offer(value, term.Values)}");
+        if (sheet.Group == "safety") Fault(FindingKind.ForbiddenChange, line.Number, "where somebody can be hurt nothing is taken as usual; leave the fact to be asked");
     }
 
     /// <summary>"told by VALUE: one moment, then another".</summary>

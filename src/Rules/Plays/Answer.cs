@@ -5,7 +5,7 @@ namespace Umpirage.Rules.Plays;
 
 /// <summary>A ruling made ready to be read out: the ruling, why, what would change it, and how others rule it.</summary>
 public sealed record Answer(
-    string Sheet, string Code, IReadOnlyList<string> Layers, bool Ruled, IReadOnlyList<string> Ruling, IReadOnlyList<string> Why, IReadOnlyList<string> Sources,
+    string Sheet, string Code, IReadOnlyList<string> Layers, bool Ruled, IReadOnlyList<string> Ruling, IReadOnlyList<string> TakenAsUsual, IReadOnlyList<string> Why, IReadOnlyList<string> Sources,
     IReadOnlyList<string> Unverified, IReadOnlyList<string> WouldChange, IReadOnlyList<string> DoNow, string Log, IReadOnlyList<string> After, string? AskNext, IReadOnlyList<Elsewhere> Elsewhere)
 {
     /// <param name="after">The game after the ruling, or both sides of a choice, in words.</param>
@@ -19,7 +19,7 @@ public sealed record Answer(
         List<string> why = [.. steps.GroupBy(s => s.Rule).Select(g => Tell([.. g]))];
         List<string> sources = [.. steps.SelectMany(s => s.Taken is { } t ? new[] { s.Source.ToString(), $"{t.Value}: {t.Layer}, {t.Citation}" } : [s.Source.ToString()]).Distinct()];
         var next = ruling.IsPossible && !ruling.IsRuled ? Questions.Next(ruling.Table, ruling.Situation) : null;
-        return new(sheet.Bound.Sheet.Name, sheet.Code.Address.ToString(), [.. sheet.Code.LayerNames], ruling.IsRuled, lines, why, sources,
+        return new(sheet.Bound.Sheet.Name, sheet.Code.Address.ToString(), [.. sheet.Code.LayerNames], ruling.IsRuled, lines, [.. ruling.TakenAsUsual.Select(f => $"{f.Name}: {f.Term.Usually}")], why, sources,
             Because.Unverified(steps), [.. WhatIf.Nearest(ruling).Select(c => c.InWords(ruling))],
             [.. steps.Select(s => s.Do).OfType<string>().Distinct()], LogLine(ruling), after,
             next is null ? null : $"{next.Term.Question} ({Words.Or(next.Values)})", elsewhere);
@@ -49,6 +49,7 @@ public sealed record Answer(
         text.AppendLine(Ruled ? "RULING" : Why.Count > 0 ? "RULING, AS FAR AS IT GOES" : "NOT YET RULED");
         foreach (var line in Ruling) text.AppendLine($"  {line}");
         if (AskNext is not null) text.AppendLine().AppendLine("ASK NEXT").AppendLine($"  {AskNext}");
+        Part("TAKEN AS USUAL, SINCE NOBODY SPOKE OF IT", TakenAsUsual);
         Part("AFTER IT", After);
         Part("WHY", Why);
         Part("SOURCE", Sources);

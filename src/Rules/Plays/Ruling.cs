@@ -9,6 +9,9 @@ namespace Umpirage.Rules.Plays;
 /// </summary>
 public sealed record Ruling(Situation Situation, Table Table, IReadOnlyList<Decided> Decisions, IReadOnlyList<string> Impossible)
 {
+    /// <summary>Facts nobody spoke of that were taken as they usually are; without them the play would not be ruled.</summary>
+    public IReadOnlyList<BoundTerm> TakenAsUsual { get; init; } = [];
+
     public bool IsPossible => Impossible.Count == 0;
     public bool IsRuled => IsPossible && Own.All(d => d.Values.Count == 1);
     public IEnumerable<Decided> Own => Decisions.Where(d => d.Term.Own);
