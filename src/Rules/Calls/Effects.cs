@@ -41,32 +41,41 @@ public static class Effects
         // a pitch that is set aside was never thrown
         var before = keeps ? written.AfterPitches(start, reasons) : start;
         if (before is null) return null;
-        var to = new Dictionary<Place, Place>();
-        if (keeps && play is not null) foreach (var move in play.Moves) to[From(before, move, batter)] = move.To;
-        var done = keeps && play is { TurnDone: true };
+        // where each ends up, by where it began; Plate: nobody says
+        var to = new Place[(int)Place.Home];
+        if (keeps && play is not null)
+            foreach (var move in play.Moves) to[(int)From(before, move, batter)] = move.To;
         Place[] bases = [Place.Third, Place.Second, Place.First];
         foreach (var place in bases.Where(b => before.On(b) != ""))
         {
             var name = place == subject ? "runner" : "others";
-            if (Says($"{name} back") || Says($"{name} stays")) to[place] = place;
-            if (Says($"{name} up one")) to[place] = Up(place, 1);
-            if (Says($"{name} up two")) to[place] = Up(place, 2);
-            if (place == subject && Says("runner out")) to[place] = Place.Out;
-            if (place == subject && Says("runner scores")) to[place] = Place.Home;
+            if (Says($"{name} back") || Says($"{name} stays")) to[(int)place] = place;
+            if (Says($"{name} up one")) to[(int)place] = Up(place, 1);
+            if (Says($"{name} up two")) to[(int)place] = Up(place, 2);
+            if (place == subject && Says("runner out")) to[(int)place] = Place.Out;
+            if (place == subject && Says("runner scores")) to[(int)place] = Place.Home;
         }
-        if (Says("runner nearest home out") && bases.Any(b => before.On(b) != "")) to[bases.First(b => before.On(b) != "")] = Place.Out;
+        if (Says("runner nearest home out") && bases.Any(b => before.On(b) != "")) to[(int)bases.First(b => before.On(b) != "")] = Place.Out;
         // behind the runner comes the next one still running, or the batter
-        var behind = Says("runner behind out") ? bases.FirstOrDefault(b => b < subject && before.On(b) != "" && to.GetValueOrDefault(b) != Place.Out, Place.Plate) : Place.Home;
-        if (behind is Place.First or Place.Second) to[behind] = Place.Out;
-        var (balls, strikes) = (before.Count.Balls + (Says("add a ball") ? 1 : 0), before.Count.Strikes + (Says("add a strike") || (Says("add a foul") && before.Count.Strikes < 2) ? 1 : 0));
-        Place? awarded = Says("batter out") || Says("due batter out") || strikes > 2 || behind == Place.Plate || (subject == Place.Plate && Says("runner out")) ? Place.Out : Says("batter to first") || balls > 3 ? Place.First : Says("batter to second") ? Place.Second
-            : Says("batter to third") ? Place.Third : Says("batter scores") ? Place.Home : null;
-        if (awarded is { } place0) { to[Place.Plate] = place0; done = true; }
-        List<Move> moves = [.. to.Where(m => m.Key != Place.Plate || done).OrderByDescending(m => m.Key).Select(m => new Move(m.Key, m.Value))];
+        var behind = Says("runner behind out") ? bases.FirstOrDefault(b => b < subject && before.On(b) != "" && to[(int)b] != Place.Out, Place.Plate) : Place.Home;
+        if (behind is Place.First or Place.Second) to[(int)behind] = Place.Out;
+        var (balls, strikes) = before.Count;
+        if (Says("add a ball")) balls++;
+        if (Says("add a strike") || (Says("add a foul") && strikes < 2)) strikes++;
+        if (behind == Place.Plate || strikes > 2 || (subject == Place.Plate && Says("runner out")) || Says("batter out") || Says("due batter out")) to[0] = Place.Out;
+        else if (balls > 3 || Says("batter to first")) to[0] = Place.First;
+        else if (Says("batter to second")) to[0] = Place.Second;
+        else if (Says("batter to third")) to[0] = Place.Third;
+        else if (Says("batter scores")) to[0] = Place.Home;
+        var done = to[0] != Place.Plate;
+        var moves = new List<Move>();
+        for (var from = 3; from >= 0; from--)
+            if (to[from] != Place.Plate && (from > 0 || done)) moves.Add(new((Place)from, to[from]));
         // those who were put back or kept stay by force of the ruling; those not named are moved along only by force
-        moves.RemoveAll(m => m.From == m.To && to.GetValueOrDefault(Place.Plate) == Place.First && Forced(before, m.From));
+        moves.RemoveAll(m => m.From == m.To && to[0] == Place.First && Forced(before, m.From));
         var count = done ? default : new Count(balls, strikes);
-        var game = moves.Count == 0 && !done ? before : Scorekeeper.Apply(before with { Count = done ? before.Count : count }, new Played(batter, done, moves, "by the ruling", 0) { NoRunCounts = Says("runs do not count") || (keeps && play is { NoRunCounts: true }) }, reasons);
+        var carried = new Played(batter, done, moves, "by the ruling", 0) { NoRunCounts = Says("runs do not count") || (keeps && play is { NoRunCounts: true }) };
+        var game = moves.Count == 0 && !done ? before : Scorekeeper.Apply(before with { Count = done ? before.Count : count }, carried, reasons);
         return game is null ? null : game.Batting == before.Batting && !done ? game with { Count = count } : game;
     }
 

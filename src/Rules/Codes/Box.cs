@@ -65,7 +65,7 @@ public sealed class Box
 }
 
 /// <summary>The values one term may take, as bits.</summary>
-public readonly record struct Allowed(int Term, ulong Mask);
+public sealed record Allowed(int Term, ulong Mask);
 
 /// <summary>One way of setting a decision: where its box holds, outside its holes, the decision has this value.</summary>
 public sealed class Entry(int decision, int value, int clause, Box box, Box[] holes)

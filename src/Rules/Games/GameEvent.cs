@@ -22,7 +22,7 @@ public sealed record Played(string? Batter, bool TurnDone, IReadOnlyList<Move> M
 }
 
 /// <summary>Somebody moved: from the plate (the batter) or a base, to a base, home, or out. A runner may be named instead of her base.</summary>
-public readonly record struct Move(Place From, Place To, string? Runner = null);
+public sealed record Move(Place From, Place To, string? Runner = null);
 
 /// <summary>A player took a spot in the batting order or a position in the field. Spot 0 is a fielder who does not bat.</summary>
 public sealed record Entered(Side Side, int Spot, string Player, string Position, int Line) : GameEvent(Line)

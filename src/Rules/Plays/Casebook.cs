@@ -29,7 +29,7 @@ public static class Casebook
         if (Table(book, otherCode ?? play.Code, play.Sheet, today, play.File, findings) is not { } table) return null;
         var before = findings.Count;
         var situation = Timeline.Tell(Situation.Read(table.Sheet, play.File, play.Given, findings), play.File, play.Happened, findings);
-        return findings.Count > before ? null : Usual.Rule(table, situation);
+        return findings.Count > before ? null : Usual.Rule(table, situation, [.. play.Happened.Select(h => h.Text)]);
     }
 
     /// <summary>The worked-out sheet for an address; null with the reasons.</summary>

@@ -8,12 +8,13 @@ namespace Umpirage.Rules.Plays;
 /// </summary>
 public static class Usual
 {
-    public static Ruling Rule(Table table, Situation said)
+    /// <param name="told">The moments that were told: a fact they have begun to tell is not taken as usual.</param>
+    public static Ruling Rule(Table table, Situation said, IReadOnlyCollection<string> told)
     {
         var plain = Umpire.Rule(table, said);
         if (!plain.IsPossible || plain.IsRuled) return plain;
         var (filled, taken) = (said, new List<BoundTerm>());
-        foreach (var fact in table.Sheet.Bound.Facts.Where(f => f.Term.Usually is not null && !said.IsKnown(f.Index)))
+        foreach (var fact in table.Sheet.Bound.Facts.Where(f => f.Term.Usually is not null && !said.IsKnown(f.Index) && !Begun(f, told)))
         {
             var usual = 1UL << fact.ValueIndex(fact.Term.Usually!);
             if ((table.Sheet.Domain[fact.Index] & usual) == 0 || !Umpire.Lines(table, filled.With(fact.Index, usual)).Any()) continue;
@@ -31,4 +32,7 @@ public static class Usual
         }
         return Umpire.Rule(table, filled) with { TakenAsUsual = taken };
     }
+
+    private static bool Begun(BoundTerm fact, IReadOnlyCollection<string> told) =>
+        fact.Term.ToldBy.Any(t => t.InOrder.Any(m => told.Contains(m, StringComparer.OrdinalIgnoreCase)));
 }

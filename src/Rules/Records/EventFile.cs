@@ -7,10 +7,13 @@ namespace Umpirage.Rules.Records;
 public sealed record RecordedGame(string Id, string Visitors, string Home, IReadOnlyList<GameEvent> Events, IReadOnlyList<string> Faults)
 {
     /// <summary>For each event the inning and side the file gives it, where it gives one: what the replay has to arrive at.</summary>
-    public required IReadOnlyList<(int Inning, Side Side)?> Marks { get; init; }
+    public required IReadOnlyList<Half?> Marks { get; init; }
     /// <summary>The address of the code it was played under; empty when the record does not say.</summary>
     public string Code { get; init; } = "";
 }
+
+/// <summary>A half-inning: which inning, and the side at bat.</summary>
+public sealed record Half(int Inning, Side Side);
 
 /// <summary>
 /// Reads public play-by-play event files (lines id, info, start, sub, play, radj). Data in that form obtained from Retrosheet is copyrighted
@@ -40,13 +43,13 @@ public static class EventFile
     private sealed class Builder(string id)
     {
         private readonly List<GameEvent> events = [];
-        private readonly List<(int, Side)?> marks = [];
+        private readonly List<Half?> marks = [];
         private readonly List<string> faults = [];
         private string visitors = "", home = "";
 
         public RecordedGame Done() => new(id, visitors, home, events, faults) { Marks = marks };
 
-        private void Add(GameEvent happened, (int, Side)? mark = null)
+        private void Add(GameEvent happened, Half? mark = null)
         {
             events.Add(happened);
             marks.Add(mark);
@@ -72,7 +75,7 @@ public static class EventFile
                     // only the first six commas part fields
                     var fields = line.Split(',', 7);
                     if (fields.Length < 7 || !Int(fields[1], out var inning) || !Int(fields[2], out side) || side is < 0 or > 1) { faults.Add($"line {number}: cannot read '{line}'"); break; }
-                    if (PlayCode.Read(fields[3], fields[6], number) is { } play) Add(play.TurnDone || play.Moves.Count > 0 ? play : new CameToBat(fields[3], number), (inning, (Side)side));
+                    if (PlayCode.Read(fields[3], fields[6], number) is { } play) Add(play.TurnDone || play.Moves.Count > 0 ? play : new CameToBat(fields[3], number), new(inning, (Side)side));
                     else faults.Add($"line {number}: cannot read the play '{fields[6]}'");
                     break;
                 case "radj":

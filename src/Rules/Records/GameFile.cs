@@ -17,20 +17,22 @@ public sealed class GameFile
         ["foul bunt"] = Pitch.FoulBunt, ["illegal pitch"] = Pitch.IllegalPitch, ["no pitch"] = Pitch.NoPitch,
     };
 
-    private static readonly (string Words, Place To)[] Results =
+    private sealed record Result(string Words, Place To);
+
+    private static readonly Result[] Results =
     [
-        ("singles", Place.First), ("doubles", Place.Second), ("triples", Place.Third), ("homers", Place.Home), ("walks", Place.First), ("is hit by the pitch", Place.First),
-        ("reaches first", Place.First), ("reaches second", Place.Second), ("reaches third", Place.Third), ("strikes out", Place.Out), ("grounds out", Place.Out),
-        ("flies out", Place.Out), ("lines out", Place.Out), ("pops out", Place.Out), ("bunts out", Place.Out), ("is out", Place.Out),
+        new("singles", Place.First), new("doubles", Place.Second), new("triples", Place.Third), new("homers", Place.Home), new("walks", Place.First), new("is hit by the pitch", Place.First),
+        new("reaches first", Place.First), new("reaches second", Place.Second), new("reaches third", Place.Third), new("strikes out", Place.Out), new("grounds out", Place.Out),
+        new("flies out", Place.Out), new("lines out", Place.Out), new("pops out", Place.Out), new("bunts out", Place.Out), new("is out", Place.Out),
     ];
 
     private readonly string file;
     private readonly List<Finding> findings;
     private readonly List<GameEvent> events = [];
-    private readonly List<(int, Side)?> marks = [];
+    private readonly List<Half?> marks = [];
     private string name = "", code = "", visitors = "", home = "";
     private Side? lineup;
-    private (int, Side)? half;
+    private Half? half;
     private int spot;
 
     private GameFile(string file, List<Finding> findings) => (this.file, this.findings) = (file, findings);
@@ -54,7 +56,7 @@ public sealed class GameFile
     private void Line(SourceLine line)
     {
         var text = line.Text;
-        if (Half(text)) return;
+        if (HalfLine(text)) return;
         if (lineup is not null && half is null && text[0] is >= '0' and <= '9') { Start(line); return; }
         var colon = text.IndexOf(':');
         if (colon <= 0) { Fault(line, $"cannot read '{line.Short}'; write 'Top 1', '#7: ball, singles; #3 to third', or another form of codes/GAMES.md"); return; }
@@ -69,11 +71,11 @@ public sealed class GameFile
         if (half is null) { Fault(line, "a play stands in a half-inning; write 'Top 1' first"); return; }
         switch (key)
         {
-            case "in": Change(line, half.Value.Item2, rest); break;
-            case "in for the fielders": Change(line, half.Value.Item2 == Side.Visitors ? Side.Home : Side.Visitors, rest); break;
+            case "in": Change(line, half.Side, rest); break;
+            case "in for the fielders": Change(line, half.Side == Side.Visitors ? Side.Home : Side.Visitors, rest); break;
             case "courtesy": if (Pair(rest, " runs for ") is var (runner, other)) Add(new CourtesyRun(other, runner, line.Number)); else Fault(line, "write 'courtesy: #21 runs for #7'"); break;
             case "placed": if (Pair(rest, " on ") is var (who, place) && Base(place) is { } at) Add(new Placed(who, at, line.Number)); else Fault(line, "write 'placed: #5 on second'"); break;
-            case "conference" when rest is "defence" or "offence": Add(new Conference(rest == "defence" ? Other(half.Value.Item2) : half.Value.Item2, rest == "defence", line.Number)); break;
+            case "conference" when rest is "defence" or "offence": Add(new Conference(rest == "defence" ? Other(half.Side) : half.Side, rest == "defence", line.Number)); break;
             case "note": Add(new Noted(rest, line.Number)); break;
             case "time": Add(new Time(false, Clock(rest), rest, line.Number)); break;
             case "play": Add(new Time(true, Clock(rest), rest, line.Number)); break;
@@ -85,11 +87,11 @@ public sealed class GameFile
 
     private static Side Other(Side side) => side == Side.Visitors ? Side.Home : Side.Visitors;
 
-    private bool Half(string text)
+    private bool HalfLine(string text)
     {
         var words = text.Split(' ');
         if (words.Length != 2 || words[0] is not ("Top" or "Bottom") || !int.TryParse(words[1], NumberStyles.None, CultureInfo.InvariantCulture, out var inning) || inning is < 1 or > 99) return false;
-        half = (inning, words[0] == "Top" ? Side.Visitors : Side.Home);
+        half = new(inning, words[0] == "Top" ? Side.Visitors : Side.Home);
         return true;
     }
 
@@ -130,9 +132,9 @@ public sealed class GameFile
             var act = Bare(acts[i]);
             if (Pitches.TryGetValue(act, out var pitch)) { Add(new Pitched(pitch, line.Number)); continue; }
             var result = Results.FirstOrDefault(r => act == r.Words || act.StartsWith(r.Words + " ", StringComparison.Ordinal));
-            if (result.Words is null || i != acts.Count - 1)
+            if (result is null || i != acts.Count - 1)
             {
-                Fault(line, result.Words is null ? $"'{act}' is no pitch and no result; {Words.Offer(act, [.. Pitches.Keys, .. Results.Select(r => r.Words)])}" : $"'{act}' ends the turn at bat; nothing comes after it but what the runners did, behind ';'");
+                Fault(line, result is null ? $"'{act}' is no pitch and no result; {Words.Offer(act, [.. Pitches.Keys, .. Results.Select(r => r.Words)])}" : $"'{act}' ends the turn at bat; nothing comes after it but what the runners did, behind ';'");
                 return;
             }
             Moves(line, batter, true, acts[i], [new(Place.Plate, result.To), .. parts.Skip(1).Select(p => Move(line, p, batter)).OfType<Move>()], parts);

@@ -38,7 +38,7 @@ public sealed class ScoreTally(IReadOnlyDictionary<string, FinalScore>? scores)
         var reasons = new List<string>();
         for (var i = 0; i < recorded.Events.Count; i++)
         {
-            if (recorded.Marks[i] is var (inning, side) && (game.Inning, game.Batting) != (inning, side))
+            if (recorded.Marks[i] is { Inning: var inning, Side: var side } && (game.Inning, game.Batting) != (inning, side))
             {
                 said.Add($"line {recorded.Events[i].Line}: the file is in {(side == Side.Visitors ? "top" : "bottom")} {inning}, the replay in {game.InWords}");
                 return game;

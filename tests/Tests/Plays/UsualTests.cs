@@ -7,12 +7,17 @@ public class UsualTests
         Sheet: made up
         group: running
         about: nothing
+        Moments
+          fielder waits
+          runner swerves
         Facts
           act : hit | kicked
             ask: What?
           meant : no | yes
             ask: Was it meant?
             usually: no
+            told by yes: fielder waits, then runner swerves
+            told by no: runner swerves, then fielder waits
           weather : dry | wet
             ask: Was it wet?
             usually: dry
@@ -55,6 +60,17 @@ public class UsualTests
 
     [Fact]
     public void What_was_said_counts_before_the_usual() => Assert.Equal("out", Rule("act is kicked", "meant is yes").Find("runner")!.Values.Single());
+
+    [Fact]
+    public void What_the_moments_have_begun_to_tell_is_not_taken_as_usual()
+    {
+        var play = new Play { File = "a.play", Code = "softball/12U", Sheet = "made up" };
+        play.Given.Add(new("act is kicked", 1));
+        play.Happened.Add(new("runner swerves", 2));
+        var ruling = Casebook.Rule(Shelf.Of(Sheet), play, Shelf.Today, [])!;
+        Assert.False(ruling.IsRuled);
+        Assert.Empty(ruling.TakenAsUsual);
+    }
 
     [Fact]
     public void What_does_not_matter_is_not_taken() => Assert.Empty(Rule("act is hit").TakenAsUsual);
