@@ -45,9 +45,13 @@ public static class Effects
         var to = new Place[(int)Place.Home];
         if (keeps && play is not null)
             foreach (var move in play.Moves) to[(int)From(before, move, batter)] = move.To;
-        Place[] bases = [Place.Third, Place.Second, Place.First];
-        foreach (var place in bases.Where(b => before.On(b) != ""))
+        // nearest home and next behind the runner, as they stand before the ruling; Plate: the batter
+        var (nearest, behind) = (Place.Plate, Place.Plate);
+        for (var place = Place.Third; place > Place.Plate; place--)
         {
+            if (before.On(place) == "") continue;
+            if (nearest == Place.Plate) nearest = place;
+            if (behind == Place.Plate && place < subject && to[(int)place] != Place.Out) behind = place;
             var name = place == subject ? "runner" : "others";
             if (Says($"{name} back") || Says($"{name} stays")) to[(int)place] = place;
             if (Says($"{name} up one")) to[(int)place] = Up(place, 1);
@@ -55,14 +59,13 @@ public static class Effects
             if (place == subject && Says("runner out")) to[(int)place] = Place.Out;
             if (place == subject && Says("runner scores")) to[(int)place] = Place.Home;
         }
-        if (Says("runner nearest home out") && bases.Any(b => before.On(b) != "")) to[(int)bases.First(b => before.On(b) != "")] = Place.Out;
-        // behind the runner comes the next one still running, or the batter
-        var behind = Says("runner behind out") ? bases.FirstOrDefault(b => b < subject && before.On(b) != "" && to[(int)b] != Place.Out, Place.Plate) : Place.Home;
-        if (behind is Place.First or Place.Second) to[(int)behind] = Place.Out;
+        if (Says("runner nearest home out") && nearest != Place.Plate) to[(int)nearest] = Place.Out;
+        var behindOut = Says("runner behind out");
+        if (behindOut && behind != Place.Plate) to[(int)behind] = Place.Out;
         var (balls, strikes) = before.Count;
         if (Says("add a ball")) balls++;
         if (Says("add a strike") || (Says("add a foul") && strikes < 2)) strikes++;
-        if (behind == Place.Plate || strikes > 2 || (subject == Place.Plate && Says("runner out")) || Says("batter out") || Says("due batter out")) to[0] = Place.Out;
+        if ((behindOut && behind == Place.Plate) || strikes > 2 || (subject == Place.Plate && Says("runner out")) || Says("batter out") || Says("due batter out")) to[0] = Place.Out;
         else if (balls > 3 || Says("batter to first")) to[0] = Place.First;
         else if (Says("batter to second")) to[0] = Place.Second;
         else if (Says("batter to third")) to[0] = Place.Third;

@@ -167,33 +167,45 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         var needed = new HashSet<int> { decision };
         var open = new Stack<int>([decision]);
         while (open.TryPop(out var at))
-            foreach (var on in DependsOn(bound.Clauses, at))
-                if (bound.Terms[on].IsDecision && needed.Add(on)) open.Push(on);
+        {
+            var on = DependsOn(bound.Clauses, at, bound.Terms.Count);
+            foreach (var term in bound.Decisions) if (on[term.Index] && needed.Add(term.Index)) open.Push(term.Index);
+        }
         return needed;
     }
 
     /// <summary>The terms on which a decision hangs: those of the clauses that set it, of their parents, and of whatever overrides them.</summary>
-    internal static HashSet<int> DependsOn(IReadOnlyList<BoundClause> clauses, int decision)
+    private static bool[] DependsOn(IReadOnlyList<BoundClause> clauses, int decision, int terms)
     {
-        var on = new HashSet<int>();
-        foreach (var clause in clauses.Where(c => c.Then.Any(s => s.Decision == decision)))
+        var on = new bool[terms];
+        foreach (var clause in clauses)
         {
-            foreach (var condition in clause.When.Where(w => w.Term >= 0)) on.Add(condition.Term);
-            if (clause.Parent >= 0) foreach (var condition in clauses[clause.Parent].When.Where(w => w.Term >= 0)) on.Add(condition.Term);
+            if (!clause.Then.Any(s => s.Decision == decision)) continue;
+            foreach (var condition in clause.When) if (condition.Term >= 0) on[condition.Term] = true;
+            if (clause.Parent < 0) continue;
+            foreach (var condition in clauses[clause.Parent].When) if (condition.Term >= 0) on[condition.Term] = true;
         }
         return on;
+    }
+
+    private static bool Within(bool[] needed, bool[] done)
+    {
+        for (var t = 0; t < done.Length; t++) if (needed[t] && !done[t]) return false;
+        return true;
     }
 
     private BoundSheet? Ordered(Draft draft, List<Parameter> own)
     {
         var facts = draft.List.Where(t => !t.IsDecision).ToList();
         var waiting = draft.List.Where(t => t.IsDecision).ToList();
-        var done = facts.Select(f => f.Index).ToHashSet();
         var order = new List<BoundTerm>(facts);
-        var depends = waiting.ToDictionary(d => d.Index, d => DependsOn(draft.Clauses, d.Index));
+        var done = new bool[draft.List.Count];
+        foreach (var fact in facts) done[fact.Index] = true;
+        var depends = new bool[draft.List.Count][];
+        foreach (var decision in waiting) depends[decision.Index] = DependsOn(draft.Clauses, decision.Index, done.Length);
         while (waiting.Count > 0)
         {
-            var ready = waiting.FirstOrDefault(d => depends[d.Index].IsSubsetOf(done));
+            var ready = waiting.Find(d => Within(depends[d.Index], done));
             if (ready is null)
             {
                 var names = waiting.Select(d => d.Name).Take(4).ToList();
@@ -201,7 +213,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
                 return null;
             }
             waiting.Remove(ready);
-            done.Add(ready.Index);
+            done[ready.Index] = true;
             order.Add(ready);
         }
         var place = new int[order.Count];

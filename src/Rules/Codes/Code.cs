@@ -49,7 +49,7 @@ public sealed class Code
         return new()
         {
             Address = address with { Date = address.Date ?? today }, Book = book, Game = game, Division = division, Body = body,
-            Date = address.Date ?? today, Stack = [.. stack.OrderBy(l => l.Kind)], Parties = parties,
+            Date = address.Date ?? today, Stack = Lowest(stack), Parties = parties,
         };
 
         void Climb(string name, List<Layer> into, int depth)
@@ -67,6 +67,12 @@ public sealed class Code
             List<string> known = [.. roster.Bodies.Where(b => b.Game == game).Select(b => b.Name), .. book.Layers.Select(l => l.Name)];
             faults.Add($"there is no layer '{name}' for {game}; {Words.Offer(name, known)}");
         }
+    }
+
+    private static List<Layer> Lowest(List<Layer> stack)
+    {
+        stack.Sort((a, b) => a.Kind - b.Kind);
+        return stack;
     }
 
     /// <summary>The layers named in answers, lowest first.</summary>

@@ -256,8 +256,10 @@ public sealed class SheetReader
             Fault(FindingKind.BlankCell, fact.Line, $"'{fact.Name}' is a number without edges; add 'edges: [parameter], …'");
         foreach (var must in sheet.Musts.Where(m => m.Text == "")) Fault(FindingKind.BlankCell, must.Line, $"{must.Id} says nothing; write '[value] < [value]' under it");
         foreach (var rule in sheet.Rules) Cited(rule, rule.Id);
-        Twice(sheet.Facts.Concat(sheet.Decisions).Select(t => (t.Name, t.Line)), "name");
-        Twice(sheet.Rules.Concat(sheet.Rules.SelectMany(r => r.Exceptions)).Concat(sheet.Impossible).Select(c => (c.Id, c.Line)), "id");
+        var names = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        foreach (var term in sheet.Facts.Concat(sheet.Decisions)) Once(names, term.Name, term.Line, "name");
+        var ids = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        foreach (var clause in sheet.Rules.Concat(sheet.Rules.SelectMany(r => r.Exceptions)).Concat(sheet.Impossible)) Once(ids, clause.Id, clause.Line, "id");
     }
 
     private void Cited(Clause clause, string id)
@@ -267,11 +269,9 @@ public sealed class SheetReader
         foreach (var exception in clause.Exceptions) Cited(exception, exception.Id);
     }
 
-    private void Twice(IEnumerable<(string Name, int Line)> names, string what)
+    private void Once(Dictionary<string, int> seen, string name, int line, string what)
     {
-        var seen = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
-        foreach (var (name, line) in names)
-            if (!seen.TryAdd(name, line)) Fault(FindingKind.ImpossibleValue, line, $"the {what} '{name}' stands twice; the first is in line {seen[name]}");
+        if (!seen.TryAdd(name, line)) Fault(FindingKind.ImpossibleValue, line, $"the {what} '{name}' stands twice; the first is in line {seen[name]}");
     }
 
     internal static (string Before, string After) Split(string text, char at)

@@ -23,9 +23,13 @@ public static class Because
         {
             var clause = decided.By[0];
             var parent = clause.Parent >= 0 ? sheet.Bound.Clauses[clause.Parent] : null;
-            var since = (parent?.When ?? []).Concat(clause.When).Where(c => c.Term >= 0).Select(c => c.Term).Distinct().Order()
-                .Where(t => (ruling.Situation.Known[t] & Narrowed(ruling, t)) != sheet.Domain[t])
-                .Select(t => Wording.One(sheet.Terms[t], ruling.Situation.Known[t] & Narrowed(ruling, t), sheet.Domain[t])).ToList();
+            var since = new List<string>();
+            for (var t = 0; t < sheet.Terms.Count; t++)
+            {
+                if (!clause.When.Any(c => c.Term == t) && parent?.When.Any(c => c.Term == t) != true) continue;
+                var known = ruling.Situation.Known[t] & Narrowed(ruling, t);
+                if (known != sheet.Domain[t]) since.Add(Wording.One(sheet.Terms[t], known, sheet.Domain[t]));
+            }
             var setting = clause.Then.First(s => s.Decision == decided.Term.Index);
             var taken = setting.Value.Parameter is { } parameter ? sheet.Values[parameter] : null;
             steps.Add(new(decided.Term.Name, decided.Values[0], clause.Id, Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } r ? Fill(sheet, r) : null, clause.Clause.Do is { } act ? Fill(sheet, act) : null,

@@ -3,8 +3,11 @@ using Umpirage.Rules.Codes;
 
 namespace Umpirage.Rules.Plays;
 
+/// <summary>A fact with another value than it had.</summary>
+public sealed record Otherwise(BoundTerm Fact, string Value);
+
 /// <summary>One change to what happened, and the ruling it would have brought.</summary>
-public sealed record Change(IReadOnlyList<(BoundTerm Fact, string Value)> Had, Ruling Then)
+public sealed record Change(IReadOnlyList<Otherwise> Had, Ruling Then)
 {
     public string InWords(Ruling now)
     {
@@ -22,7 +25,7 @@ public static class WhatIf
         if (!now.IsRuled) return [];
         var single = Changes(now, now.Situation, []).ToList();
         if (single.Count == 0)
-            single = [.. Alternatives(now.Situation).SelectMany(a => Changes(now, now.Situation.With(a.Fact.Index, 1UL << a.Value), [(a.Fact, a.Fact.Values[a.Value])], a.Fact.Index))];
+            single = [.. Alternatives(now.Situation).SelectMany(a => Changes(now, With(now.Situation, a), [a], a.Fact.Index))];
         // one of each different outcome first, so that three lines show three ways out
         var seen = new HashSet<string>();
         var ordered = single.OrderBy(c => c.Had.Count).ThenByDescending(c => Turned(now, c)).ToList();
@@ -31,20 +34,26 @@ public static class WhatIf
 
     private static int Turned(Ruling now, Change change) => change.Then.Announced.Count(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values));
 
-    private static IEnumerable<(BoundTerm Fact, int Value)> Alternatives(Situation situation) =>
-        from fact in situation.Sheet.Bound.Facts
-        where BitOperations.PopCount(situation.Known[fact.Index]) == 1
-        from value in Enumerable.Range(0, fact.Values.Count)
-        where (situation.Sheet.Domain[fact.Index] >> value & 1) != 0 && (situation.Known[fact.Index] >> value & 1) == 0
-        select (fact, value);
+    private static Situation With(Situation situation, Otherwise other) => situation.With(other.Fact.Index, 1UL << other.Fact.ValueIndex(other.Value));
 
-    private static IEnumerable<Change> Changes(Ruling now, Situation from, IReadOnlyList<(BoundTerm, string)> had, int after = -1)
+    private static IEnumerable<Otherwise> Alternatives(Situation situation)
     {
-        foreach (var (fact, value) in Alternatives(from))
+        foreach (var fact in situation.Sheet.Bound.Facts)
         {
-            if (fact.Index <= after) continue;
-            var then = Umpire.Rule(now.Table, from.With(fact.Index, 1UL << value));
-            if (then.IsRuled && Turned(now, new([], then)) > 0) yield return new([.. had, (fact, fact.Values[value])], then);
+            var known = situation.Known[fact.Index];
+            if (BitOperations.PopCount(known) != 1) continue;
+            for (var v = 0; v < fact.Values.Count; v++)
+                if ((situation.Sheet.Domain[fact.Index] & ~known & 1UL << v) != 0) yield return new(fact, fact.Values[v]);
+        }
+    }
+
+    private static IEnumerable<Change> Changes(Ruling now, Situation from, IReadOnlyList<Otherwise> had, int after = -1)
+    {
+        foreach (var other in Alternatives(from))
+        {
+            if (other.Fact.Index <= after) continue;
+            var then = Umpire.Rule(now.Table, With(from, other));
+            if (then.IsRuled && Turned(now, new([], then)) > 0) yield return new([.. had, other], then);
         }
     }
 }

@@ -11,11 +11,13 @@ namespace Umpirage.Rules.Records;
 /// </summary>
 public sealed class GameFile
 {
-    private static readonly Dictionary<string, Pitch> Pitches = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["ball"] = Pitch.Ball, ["called strike"] = Pitch.CalledStrike, ["strike"] = Pitch.CalledStrike, ["swinging strike"] = Pitch.SwingingStrike, ["foul"] = Pitch.Foul,
-        ["foul bunt"] = Pitch.FoulBunt, ["illegal pitch"] = Pitch.IllegalPitch, ["no pitch"] = Pitch.NoPitch,
-    };
+    private sealed record Thrown(string Words, Pitch Pitch);
+
+    private static readonly Thrown[] Pitches =
+    [
+        new("ball", Pitch.Ball), new("called strike", Pitch.CalledStrike), new("strike", Pitch.CalledStrike), new("swinging strike", Pitch.SwingingStrike), new("foul", Pitch.Foul),
+        new("foul bunt", Pitch.FoulBunt), new("illegal pitch", Pitch.IllegalPitch), new("no pitch", Pitch.NoPitch),
+    ];
 
     private sealed record Result(string Words, Place To);
 
@@ -130,11 +132,11 @@ public sealed class GameFile
         for (var i = 0; i < acts.Count; i++)
         {
             var act = Bare(acts[i]);
-            if (Pitches.TryGetValue(act, out var pitch)) { Add(new Pitched(pitch, line.Number)); continue; }
+            if (Array.Find(Pitches, p => Words.Same(p.Words, act)) is { } thrown) { Add(new Pitched(thrown.Pitch, line.Number)); continue; }
             var result = Results.FirstOrDefault(r => act == r.Words || act.StartsWith(r.Words + " ", StringComparison.Ordinal));
             if (result is null || i != acts.Count - 1)
             {
-                Fault(line, result is null ? $"'{act}' is no pitch and no result; {Words.Offer(act, [.. Pitches.Keys, .. Results.Select(r => r.Words)])}" : $"'{act}' ends the turn at bat; nothing comes after it but what the runners did, behind ';'");
+                Fault(line, result is null ? $"'{act}' is no pitch and no result; {Words.Offer(act, [.. Pitches.Select(p => p.Words), .. Results.Select(r => r.Words)])}" : $"'{act}' ends the turn at bat; nothing comes after it but what the runners did, behind ';'");
                 return;
             }
             Moves(line, batter, true, acts[i], [new(Place.Plate, result.To), .. parts.Skip(1).Select(p => Move(line, p, batter)).OfType<Move>()], parts);

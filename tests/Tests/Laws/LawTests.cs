@@ -101,7 +101,7 @@ public class LawTests
             foreach (var change in WhatIf.Nearest(now))
             {
                 var changed = situation;
-                foreach (var (fact, value) in change.Had) changed = changed.With(fact.Index, 1UL << fact.ValueIndex(value));
+                foreach (var had in change.Had) changed = changed.With(had.Fact.Index, 1UL << had.Fact.ValueIndex(had.Value));
                 var then = Umpire.Rule(table, changed);
                 Assert.True(then.IsRuled);
                 Assert.NotEqual(now.InWords, then.InWords);
