@@ -27,7 +27,7 @@ internal static class RuleVerb
         if (findings.Count > 0) return Verb.Unusable;
         var answer = Answer.Of(ruling, Elsewhere.Of(book, play, ruling, request.Today), Told(endings));
         if (request.Json) Json.Write(answer);
-        else Console.Write(answer.Text(play.Situation));
+        else Console.Write(answer.Text(play.Assumed == "" ? play.Situation : $"{play.Situation}\n(Assumed: {play.Assumed})"));
         return ruling.IsRuled ? Verb.Fine : Verb.No;
     }
 

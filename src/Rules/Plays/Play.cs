@@ -8,10 +8,10 @@ public sealed class Play
 {
     public required string File { get; init; }
     public string Id { get; set; } = "";
-    public string Title { get; set; } = "";
     public string Code { get; set; } = "";
     public string Sheet { get; set; } = "";
     public string Situation { get; set; } = "";
+    /// <summary>What the play itself left open and was filled in: a body, a year, a fact.</summary>
     public string Assumed { get; set; } = "";
     public Citation? Source { get; set; }
     /// <summary>source, disputed, completed (from rule knowledge), or own.</summary>
@@ -61,7 +61,6 @@ public static class PlayReader
             switch (key)
             {
                 case "Play": play.Id = value; break;
-                case "title": play.Title = value; break;
                 case "code": play.Code = value; break;
                 case "sheet": play.Sheet = value; break;
                 case "situation": play.Situation = value; break;
