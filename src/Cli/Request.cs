@@ -1,3 +1,5 @@
+using Umpirage.Rules.Codes;
+
 namespace Umpirage.Cli;
 
 /// <summary>What was typed after the verb: words, and the few options every verb knows.</summary>
@@ -18,6 +20,10 @@ internal sealed record Request(IReadOnlyList<string> Words, bool Json, string Co
         }
         return new(words, json, codes, casebook, DateOnly.FromDateTime(DateTime.Now));
     }
+
+    /// <summary>The code that was asked for, or the game for which the sheet is written in the second division of the roster.</summary>
+    public string Address(Codebook book, Sheet? sheet) =>
+        Words.Count > 1 ? Words[1] : $"{sheet?.OnlyFor ?? book.Roster.Games[0]}/{book.Roster.Divisions[1]}";
 
     /// <summary>The project's folder: the launcher names it, otherwise the nearest folder above that holds codes/.</summary>
     private static string Root()

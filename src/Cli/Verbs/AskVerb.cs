@@ -15,7 +15,7 @@ internal static class AskVerb
         var book = Library.Codes(request, [name]);
         if (book.Sheet(name) is not { } sheet) { Console.Error.WriteLine($"there is no subject '{name}'; {Words.Offer(name, [.. book.Sheets.Select(s => s.Name)])}"); return Verb.Unusable; }
         var findings = new List<Finding>(book.Findings);
-        var address = request.Words.Count > 1 ? request.Words[1] : $"{sheet.OnlyFor ?? book.Roster.Games[0]}/{book.Roster.Divisions[1]}";
+        var address = request.Address(book, sheet);
         if (Casebook.Table(book, address, name, request.Today, "ask", findings) is not { } table)
         {
             foreach (var finding in findings) Console.Error.WriteLine(finding);

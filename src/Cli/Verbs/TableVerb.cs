@@ -12,7 +12,7 @@ internal static class TableVerb
         var name = request.Words[0];
         var book = Library.Codes(request, [name]);
         var findings = new List<Finding>(book.Findings);
-        var address = request.Words.Count > 1 ? request.Words[1] : $"{book.Sheet(name)?.OnlyFor ?? book.Roster.Games[0]}/{book.Roster.Divisions[1]}";
+        var address = request.Address(book, book.Sheet(name));
         var table = Casebook.Table(book, address, name, request.Today, "table", findings);
         if (table is null)
         {

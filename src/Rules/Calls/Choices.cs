@@ -5,10 +5,7 @@ using Umpirage.Rules.Plays;
 namespace Umpirage.Rules.Calls;
 
 /// <summary>One way a play can end: the choice a side makes, if there is one, the ruling, and the game after it.</summary>
-public sealed record Ending(string? Side, string? Choice, Ruling Ruling, Game? After, IReadOnlyList<string> Reasons)
-{
-    public string InWords => $"{(Choice is null ? "" : $"{Choice}: ")}{Ruling.InWords}{(After is null ? "" : $" -> {After.InWords}")}";
-}
+public sealed record Ending(string? Side, string? Choice, Ruling Ruling, Game? After, IReadOnlyList<string> Reasons);
 
 /// <summary>Lays both sides of a choice beside each other.</summary>
 public static class Choices

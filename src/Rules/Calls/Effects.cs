@@ -15,17 +15,12 @@ public static class Effects
     public static bool Certain(Ruling ruling) =>
         ruling.IsPossible && ruling.Situation.Sheet.Bound.Effects.All(e => e.When.All(c => Holds(ruling, c)) || e.When.Any(c => Fails(ruling, c)));
 
-    private static bool Holds(Ruling ruling, Condition condition) => (Known(ruling, condition, out var mask) & ~mask) == 0;
+    private static bool Holds(Ruling ruling, Condition condition) => (ruling.Known(condition.Term) & ~Mask(ruling, condition)) == 0;
 
-    private static bool Fails(Ruling ruling, Condition condition) => (Known(ruling, condition, out var mask) & mask) == 0;
+    private static bool Fails(Ruling ruling, Condition condition) => (ruling.Known(condition.Term) & Mask(ruling, condition)) == 0;
 
-    private static ulong Known(Ruling ruling, Condition condition, out ulong mask)
-    {
-        var sheet = ruling.Situation.Sheet;
-        mask = CodeSheet.Mask(sheet.Terms[condition.Term], condition, sheet.Values);
-        return condition.Term < sheet.FactCount ? ruling.Situation.Known[condition.Term]
-            : ruling.Decisions[condition.Term - sheet.FactCount] is var decided ? decided.Values.Aggregate(0UL, (m, v) => m | 1UL << decided.Term.ValueIndex(v)) : 0;
-    }
+    private static ulong Mask(Ruling ruling, Condition condition) =>
+        CodeSheet.Mask(ruling.Situation.Sheet.Terms[condition.Term], condition, ruling.Situation.Sheet.Values);
 
     /// <summary>
     /// The game after the ruling. <paramref name="written"/> is what happened on the field; it counts unless the ruling sets it aside.
@@ -44,7 +39,7 @@ public static class Effects
         // where each ends up, by where it began; Plate: nobody says
         var to = new Place[(int)Place.Home];
         if (keeps && play is not null)
-            foreach (var move in play.Moves) to[(int)From(before, move, batter)] = move.To;
+            foreach (var move in play.Moves) to[(int)(move.Runner is { } runner ? before.PlaceOf(runner) ?? Place.Plate : move.From)] = move.To;
         // nearest home and next behind the runner, as they stand before the ruling; Plate: the batter
         var (nearest, behind) = (Place.Plate, Place.Plate);
         for (var place = Place.Third; place > Place.Plate; place--)
@@ -81,9 +76,6 @@ public static class Effects
         var game = moves.Count == 0 && !done ? before : Scorekeeper.Apply(before with { Count = done ? before.Count : count }, carried, reasons);
         return game is null ? null : game.Batting == before.Batting && !done ? game with { Count = count } : game;
     }
-
-    private static Place From(Game game, Move move, string batter) =>
-        move.Runner is not { } runner ? move.From : runner == game.First ? Place.First : runner == game.Second ? Place.Second : runner == game.Third ? Place.Third : Place.Plate;
 
     private static Place Up(Place from, int bases) => (Place)Math.Min((int)from + bases, (int)Place.Home);
 

@@ -9,14 +9,17 @@ namespace Umpirage.Rules.Calls;
 /// <summary>Rules a written play and carries the ruling out on the game it was written in.</summary>
 public static class OnTheField
 {
+    /// <summary>Before the player whom the play is about.</summary>
+    private const string About = "about ";
+
     /// <summary>The ways the play can end, side by side; empty when it cannot be read. A play without a game has rulings only.</summary>
     public static IReadOnlyList<Ending> Of(Play play, Ruling ruling, List<Finding> findings)
     {
         if (play.Before.Count == 0) return Choices.Of(ruling, null, WrittenPlay.None, Place.Plate);
         var wrong = findings.Count;
-        var before = Scene.Read(play.File, play.Before.Where(p => !p.Text.StartsWith("about ", StringComparison.Ordinal)).Select(p => (p.Text, p.Line)), findings);
-        var about = play.Before.FirstOrDefault(p => p.Text.StartsWith("about ", StringComparison.Ordinal))?.Text["about ".Length..].Trim();
-        var subject = about is null ? Place.Plate : before.First == about ? Place.First : before.Second == about ? Place.Second : before.Third == about ? Place.Third : Place.Plate;
+        var about = play.Before.ToLookup(p => p.Text.StartsWith(About, StringComparison.Ordinal));
+        var before = Scene.Read(play.File, about[false].Select(p => (p.Text, p.Line)), findings);
+        var subject = about[true].FirstOrDefault() is { } said ? before.PlaceOf(said.Text[About.Length..].Trim()) ?? Place.Plate : Place.Plate;
         var written = WrittenPlay.None;
         if (play.PlayLines.Count > 0)
         {

@@ -31,7 +31,7 @@ public static class Scene
         if (words.Length == 2 && words[1] is "out" or "outs" && Small(words[0] == "no" ? "0" : words[0], 2, out var outs)) return game with { Outs = outs };
         if (words.Length == 2 && words[0] is "top" or "bottom" && Small(words[1], 99, out var inning) && inning > 0) return game with { Inning = inning, Batting = words[0] == "top" ? Side.Visitors : Side.Home };
         if (words.Length == 2 && words[0] is "visitors" or "home" && Small(words[1], 99, out var runs)) return Runs(game, words[0] == "home" ? Side.Home : Side.Visitors, runs);
-        if (words.Length == 2 && words[0] is "first" or "second" or "third" && words[1][0] == '#') return words[0] switch { "first" => game with { First = words[1] }, "second" => game with { Second = words[1] }, "third" => game with { Third = words[1] }, _ => null };
+        if (words.Length == 2 && words[0] is "first" or "second" or "third" && words[1][0] == '#') return words[0] switch { "first" => game with { First = words[1] }, "second" => game with { Second = words[1] }, _ => game with { Third = words[1] } };
         if (words is ["at", "bat", ['#', ..]]) return game.With(game.Batting, game.LineupOf(game.Batting).Enter(1, words[2], "", true));
         if (words is ["due", ['#', ..]]) return game.LineupOf(game.Batting).SpotOf(words[1]) is > 0 and var spot ? game.WithDue(game.Batting, spot) : null;
         return words.Length > 1 && words[0] == "order" && words.Skip(1).All(w => w.StartsWith('#')) ? Order(game, words[1..]) : null;

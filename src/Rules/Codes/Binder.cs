@@ -143,7 +143,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             draft.Clauses.Add(clause with
             {
                 Index = index, Parent = clause.Parent < 0 ? -1 : clauseMap.GetValueOrDefault(clause.Parent, -1),
-                When = [.. clause.When.Select(w => w.Term < 0 ? w : w with { Term = map[w.Term] })],
+                When = Moved(clause.When, t => map[t]),
                 Then = [.. clause.Then.Where(s => needed.Contains(s.Decision)).Select(s => s with { Decision = map[s.Decision] })],
                 PrevailsOver = [],
             });
@@ -152,7 +152,7 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             draft.Clauses[clauseMap[clause.Index]] = draft.Clauses[clauseMap[clause.Index]] with { PrevailsOver = [.. clause.PrevailsOver.Where(clauseMap.ContainsKey).Select(p => clauseMap[p])] };
         foreach (var impossible in bound.Impossible.Where(i => i.When.All(w => w.Term < 0 || map.ContainsKey(w.Term))))
             if (!draft.Impossible.Any(i => i.Clause == impossible.Clause))
-                draft.Impossible.Add(impossible with { When = [.. impossible.When.Select(w => w.Term < 0 ? w : w with { Term = map[w.Term] })] });
+                draft.Impossible.Add(impossible with { When = Moved(impossible.When, t => map[t]) });
         var bands = terms.Select(t => bound.Terms[t].Term.Band).OfType<Band>().SelectMany(b => b.Edges).ToList();
         draft.Imported.AddRange(bound.Parameters.Where(p => !draft.Imported.Contains(p) && (Mentions(clauses, p) || bands.Any(e => e.Parameter is { } name && Words.Same(name, p.Name)))));
     }
@@ -188,6 +188,10 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         return on;
     }
 
+    /// <summary>The same conditions where the terms stand in other places; a parameter has none.</summary>
+    private static Condition[] Moved(IReadOnlyList<Condition> conditions, Func<int, int> place) =>
+        [.. conditions.Select(c => c.Term < 0 ? c : c with { Term = place(c.Term) })];
+
     private static bool Within(bool[] needed, bool[] done)
     {
         for (var t = 0; t < done.Length; t++) if (needed[t] && !done[t]) return false;
@@ -218,9 +222,9 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
         }
         var place = new int[order.Count];
         for (var i = 0; i < order.Count; i++) place[order[i].Index] = i;
-        BoundClause Moved(BoundClause c) => c with
+        BoundClause InOrder(BoundClause c) => c with
         {
-            When = [.. c.When.Select(w => w.Term < 0 ? w : w with { Term = place[w.Term] })],
+            When = Moved(c.When, t => place[t]),
             Then = [.. c.Then.Select(s => s with { Decision = place[s.Decision] })],
         };
         return new()
@@ -228,9 +232,9 @@ public sealed class Binder(Func<string, Sheet?> find, List<Finding> findings)
             Sheet = draft.Sheet,
             Terms = [.. order.Select((t, i) => t with { Index = i })],
             FactCount = facts.Count,
-            Impossible = [.. draft.Impossible.Select(Moved)],
-            Effects = [.. draft.Effects.Select(e => e with { When = [.. e.When.Select(w => w.Term < 0 ? w : w with { Term = place[w.Term] })] })],
-            Clauses = [.. draft.Clauses.Select(Moved)],
+            Impossible = [.. draft.Impossible.Select(InOrder)],
+            Effects = [.. draft.Effects.Select(e => e with { When = Moved(e.When, t => place[t]) })],
+            Clauses = [.. draft.Clauses.Select(InOrder)],
             Parameters = [.. own, .. draft.Imported],
             Moments = [.. draft.Sheet.Moments, .. draft.Sheet.Uses.Select(u => find(u.Sheet)).OfType<Sheet>().Distinct().SelectMany(s => s.Moments)],
         };

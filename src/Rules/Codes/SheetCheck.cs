@@ -10,7 +10,7 @@ internal sealed class SheetCheck(Codebook book, Sheet sheet, List<Finding> findi
     private bool sound = true;
     private long left = Table.Enough(sheet);
 
-    private void Fault(FindingKind kind, int line, string message, string? file = null) => findings.Add(new(kind, file ?? sheet.File, line, message));
+    private void Fault(FindingKind kind, int line, string message) => findings.Add(new(kind, sheet.File, line, message));
 
     public void Run()
     {

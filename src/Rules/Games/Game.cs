@@ -47,6 +47,9 @@ public sealed record Game
     public string Batter => LineupOf(Batting).At(Due(Batting));
     public string On(Place place) => place switch { Place.First => First, Place.Second => Second, Place.Third => Third, _ => "" };
 
+    /// <summary>The base a player is on; null when on none.</summary>
+    internal Place? PlaceOf(string player) => First == player ? Place.First : Second == player ? Place.Second : Third == player ? Place.Third : null;
+
     /// <summary>The proof of the scorebook for both sides; the side at bat may still have runners on.</summary>
     public bool Proves => BookOf(Batting).Proves(OnBase) && BookOf(Fielding).Proves(0);
 

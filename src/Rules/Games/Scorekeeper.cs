@@ -99,7 +99,7 @@ public static class Scorekeeper
         Span<bool> moved = stackalloc bool[4];
         foreach (var move in play.Moves)
         {
-            var from = move.Runner is { } runner ? WhereIs(game, runner, batter, play.TurnDone) : (int)move.From;
+            var from = move.Runner is { } runner ? (int?)game.PlaceOf(runner) ?? (play.TurnDone && batter == runner ? 0 : -1) : (int)move.From;
             if (from < 0) { reasons.Add($"{move.Runner} is on no base"); continue; }
             if (from > 3) { reasons.Add("a move starts at the plate or on a base"); continue; }
             if (moved[from]) { reasons.Add($"the runner from {Name((Place)from)} moves twice"); continue; }
@@ -133,9 +133,6 @@ public static class Scorekeeper
         next = next with { Appeals = next.Outs == OutsInHalf ? "until the fielders have left" : "until the next pitch or play" };
         return next.Outs == OutsInHalf ? Close(next) : next;
     }
-
-    private static int WhereIs(Game game, string player, string batter, bool turnDone) =>
-        game.First == player ? 1 : game.Second == player ? 2 : game.Third == player ? 3 : turnDone && batter == player ? 0 : -1;
 
     /// <summary>A batter who takes first moves along whoever has to make room and is not said to have gone elsewhere.</summary>
     private static void Force(Span<Place> to, ReadOnlySpan<bool> moved)

@@ -69,5 +69,4 @@ public sealed record Answer(
             foreach (var line in lines) text.AppendLine($"  {line}");
         }
     }
-
 }

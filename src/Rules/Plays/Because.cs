@@ -4,11 +4,7 @@ using Umpirage.Rules.Ground;
 namespace Umpirage.Rules.Plays;
 
 /// <summary>One step of a because-chain: what was decided, by which rule, on which conditions, from which source and layer.</summary>
-public sealed record Step(string Decision, string Value, string Rule, string Title, string? Reason, string? Do, IReadOnlyList<string> Since, Citation Source, Provenance? Taken, bool Own)
-{
-    /// <summary>"runner is out: she left early [R1a]".</summary>
-    public string InWords => $"{Decision} is {Value}: {Title} [{Rule}]";
-}
+public sealed record Step(string Decision, string Value, string Rule, string Title, string? Reason, string? Do, IReadOnlyList<string> Since, Citation Source, Provenance? Taken);
 
 /// <summary>Tells why a ruling is what it is, in the order in which it was decided.</summary>
 public static class Because
@@ -27,23 +23,15 @@ public static class Because
             for (var t = 0; t < sheet.Terms.Count; t++)
             {
                 if (!clause.When.Any(c => c.Term == t) && parent?.When.Any(c => c.Term == t) != true) continue;
-                var known = ruling.Situation.Known[t] & Narrowed(ruling, t);
+                var known = ruling.Known(t);
                 if (known != sheet.Domain[t]) since.Add(Wording.One(sheet.Terms[t], known, sheet.Domain[t]));
             }
             var setting = clause.Then.First(s => s.Decision == decided.Term.Index);
             var taken = setting.Value.Parameter is { } parameter ? sheet.Values[parameter] : null;
             steps.Add(new(decided.Term.Name, decided.Values[0], clause.Id, Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } r ? Fill(sheet, r) : null, clause.Clause.Do is { } act ? Fill(sheet, act) : null,
-                since, sheet.Code.Cite(clause.Clause), taken, decided.Term.Own));
+                since, sheet.Code.Cite(clause.Clause), taken));
         }
         return steps;
-    }
-
-    private static ulong Narrowed(Ruling ruling, int term)
-    {
-        var facts = ruling.Table.Sheet.FactCount;
-        if (term < facts) return ulong.MaxValue;
-        var decided = ruling.Decisions[term - facts];
-        return decided.Values.Aggregate(0UL, (mask, v) => mask | 1UL << decided.Term.ValueIndex(v));
     }
 
     /// <summary>Puts the code's own values in the place of [parameters] in a title.</summary>

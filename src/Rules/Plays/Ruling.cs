@@ -21,6 +21,15 @@ public sealed record Ruling(Situation Situation, Table Table, IReadOnlyList<Deci
 
     public Decided? Find(string decision) => Decisions.FirstOrDefault(d => Words.Same(d.Term.Name, decision));
 
+    /// <summary>For a term of a possible situation the values still possible, as bits: of a fact those not ruled out by what was said, of a decision those left.</summary>
+    internal ulong Known(int term)
+    {
+        var sheet = Situation.Sheet;
+        if (term < sheet.FactCount) return Situation.Known[term];
+        var decided = Decisions[term - sheet.FactCount];
+        return decided.Values.Aggregate(0UL, (bits, value) => bits | 1UL << decided.Term.ValueIndex(value));
+    }
+
     /// <summary>"runner: out; ball: dead", with every value still possible.</summary>
     public string InWords => IsPossible ? string.Join("; ", Announced.Select(d => d.InWords)) : "cannot be: " + string.Join("; ", Impossible);
 }
