@@ -36,7 +36,7 @@ public static class Scorekeeper
     {
         if (entered.Spot < 0) reasons.Add($"there is no spot {entered.Spot} in a batting order");
         if (entered.Player == "") reasons.Add("a player who enters needs a name or a number");
-        if (reasons.Count > 0 && entered.Spot < 0) return game;
+        if (entered.Spot < 0) return game;
         var lineup = game.LineupOf(entered.Side);
         var left = lineup.At(entered.Spot);
         var entering = lineup.Enter(entered.Spot, entered.Player, entered.Position, game.Started);
@@ -62,8 +62,7 @@ public static class Scorekeeper
 
     private static Game Courtesy(Game game, CourtesyRun run, List<string> reasons)
     {
-        foreach (var place in new[] { Place.First, Place.Second, Place.Third })
-            if (game.On(place) == run.For) return Base(game, place, run.Runner);
+        if (game.PlaceOf(run.For) is { } place) return Base(game, place, run.Runner);
         reasons.Add($"{run.For} is on no base");
         return game;
     }

@@ -9,11 +9,11 @@ public sealed record Otherwise(BoundTerm Fact, string Value);
 /// <summary>One change to what happened, and the ruling it would have brought.</summary>
 public sealed record Change(IReadOnlyList<Otherwise> Had, Ruling Then)
 {
-    public string InWords(Ruling now)
-    {
-        var different = Then.Announced.Where(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values)).Select(d => d.InWords);
-        return $"had {string.Join(" and ", Had.Select(h => $"{h.Fact.Name} been '{h.Value}'"))}: {string.Join("; ", different)}";
-    }
+    public string InWords(Ruling now) =>
+        $"had {string.Join(" and ", Had.Select(h => $"{h.Fact.Name} been '{h.Value}'"))}: {string.Join("; ", Turned(now, Then).Select(d => d.InWords))}";
+
+    /// <summary>What is announced otherwise than it was.</summary>
+    internal static IEnumerable<Decided> Turned(Ruling now, Ruling then) => then.Announced.Where(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values));
 }
 
 /// <summary>Finds the nearest changes that turn a ruling.</summary>
@@ -27,12 +27,10 @@ public static class WhatIf
         if (single.Count == 0)
             single = [.. Alternatives(now.Situation).SelectMany(a => Changes(now, With(now.Situation, a), [a], a.Fact.Index))];
         // one of each different outcome first, so that three lines show three ways out
-        var seen = new HashSet<string>();
-        var ordered = single.OrderBy(c => c.Had.Count).ThenByDescending(c => Turned(now, c)).ToList();
-        return [.. ordered.Where(c => seen.Add(c.Then.InWords)).Concat(ordered.Where(c => !seen.Add(c.Then.InWords + "!"))).Take(most)];
+        var ordered = single.OrderBy(c => c.Had.Count).ThenByDescending(c => Change.Turned(now, c.Then).Count()).ToList();
+        var apart = ordered.DistinctBy(c => c.Then.InWords).ToList();
+        return [.. apart.Concat(ordered.Except(apart)).Take(most)];
     }
-
-    private static int Turned(Ruling now, Change change) => change.Then.Announced.Count(d => !d.Values.SequenceEqual(now.Find(d.Term.Name)!.Values));
 
     private static Situation With(Situation situation, Otherwise other) => situation.With(other.Fact.Index, 1UL << other.Fact.ValueIndex(other.Value));
 
@@ -53,7 +51,7 @@ public static class WhatIf
         {
             if (other.Fact.Index <= after) continue;
             var then = Umpire.Rule(now.Table, With(from, other));
-            if (then.IsRuled && Turned(now, new([], then)) > 0) yield return new([.. had, other], then);
+            if (then.IsRuled && Change.Turned(now, then).Any()) yield return new([.. had, other], then);
         }
     }
 }

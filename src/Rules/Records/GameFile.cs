@@ -74,7 +74,7 @@ public sealed class GameFile
         switch (key)
         {
             case "in": Change(line, half.Side, rest); break;
-            case "in for the fielders": Change(line, half.Side == Side.Visitors ? Side.Home : Side.Visitors, rest); break;
+            case "in for the fielders": Change(line, Other(half.Side), rest); break;
             case "courtesy": if (Pair(rest, " runs for ") is var (runner, other)) Add(new CourtesyRun(other, runner, line.Number)); else Fault(line, "write 'courtesy: #21 runs for #7'"); break;
             case "placed": if (Pair(rest, " on ") is var (who, place) && Base(place) is { } at) Add(new Placed(who, at, line.Number)); else Fault(line, "write 'placed: #5 on second'"); break;
             case "conference" when rest is "defence" or "offence": Add(new Conference(rest == "defence" ? Other(half.Side) : half.Side, rest == "defence", line.Number)); break;
