@@ -64,7 +64,7 @@ internal sealed class ClauseReader(string file, string? layer, Roster roster, Li
         if (Cut(text, "prevails over:", out rest)) { clause.PrevailsOver.AddRange(rest.Split(',').Select(i => i.Trim()).Where(i => i != "")); return true; }
         if (Cut(text, "open to:", out rest))
         {
-            if (!Enum.TryParse<LayerKind>(rest.Trim(), true, out var kind) || char.IsAsciiDigit(rest.Trim()[0])) return false;
+            if (!Words.TryName<LayerKind>(rest.Trim(), out var kind)) return false;
             clause.OpenTo = kind;
             return true;
         }

@@ -46,7 +46,7 @@ public static class LayerReader
             }
             switch (key)
             {
-                case "kind" when Enum.TryParse<LayerKind>(value, true, out var known) && !char.IsAsciiDigit(value[0]): kind = known; break;
+                case "kind" when Words.TryName<LayerKind>(value, out var known): kind = known; break;
                 case "on": on = value; break;
                 case "title": title = value; break;
                 default: Fault(line, $"cannot read '{line.Short}'; a layer has 'Layer:', 'kind:', 'on:', 'title:', then 'Sheet:' with 'Set parameter' or 'In rule ID'"); break;

@@ -221,7 +221,7 @@ public sealed class SheetReader
         if (!line.Text.Contains('=') && key == "open to")
         {
             if (parameter is null) return;
-            if (Enum.TryParse<LayerKind>(value, true, out var kind) && !char.IsAsciiDigit(value[0])) parameter.OpenTo = kind;
+            if (Words.TryName<LayerKind>(value, out var kind)) parameter.OpenTo = kind;
             else Unreadable(line, "a parameter is open to book, district, league or game");
             return;
         }

@@ -92,6 +92,7 @@ public static class Scorekeeper
 
     private static Game Play(Game game, Played play, List<string> reasons)
     {
+        var before = reasons.Count;
         // where each runner and the batter end up; a runner not named stays
         Span<Place> to = [Place.Plate, game.First == "" ? Place.Plate : Place.First, game.Second == "" ? Place.Plate : Place.Second, game.Third == "" ? Place.Plate : Place.Third];
         var batter = play.Batter ?? game.Batter;
@@ -112,7 +113,7 @@ public static class Scorekeeper
         if (play.TurnDone && !moved[0]) reasons.Add("the batter's turn is over, but nobody says where she went");
         if (play.TurnDone && to[0] == Place.First) Force(to, moved);
         Possible(game, play, to, reasons);
-        if (reasons.Count > 0) return game;
+        if (reasons.Count > before) return game;
 
         var (outs, runs) = (0, 0);
         var next = game with { First = "", Second = "", Third = "", Started = true };

@@ -23,6 +23,9 @@ public static class Words
 
     public static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Reads one of an enum's names, in any case; no number and no list of names.</summary>
+    internal static bool TryName<T>(string word, out T value) where T : struct, Enum => Enum.TryParse(word, true, out value) && Enum.GetNames<T>().Any(name => Same(name, word));
+
     /// <summary>"a, b or c".</summary>
     public static string Or(IReadOnlyList<string> words) => Join(words, " or ");
 

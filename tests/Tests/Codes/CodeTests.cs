@@ -25,4 +25,18 @@ public class CodeTests
             Assert.True(Casebook.Code(Shelf.Codes, name, Shelf.Today, faults.Add) is not null, $"{name}: {string.Join("; ", faults)}");
         }
     }
+
+    [Theory]
+    [InlineData("league", true)]
+    [InlineData("League", true)]
+    [InlineData("-1", false)]
+    [InlineData("2", false)]
+    [InlineData("district, league", false)]
+    [InlineData("region", false)]
+    public void A_layer_is_of_one_kind_that_has_a_name(string kind, bool read)
+    {
+        var findings = new List<Finding>();
+        LayerReader.Read("b.layer", $"Layer: Hilltop\nkind: {kind}\ntitle: Hilltop options\n", Shelf.Roster, findings);
+        Assert.Equal(read ? [] : [2], findings.Select(f => f.Line));
+    }
 }

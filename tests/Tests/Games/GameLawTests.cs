@@ -131,4 +131,12 @@ public class GameLawTests
         Assert.Null(Scorekeeper.Apply(Game.New, new Played("#1", true, [new(Place.First, Place.Home), new(Place.Second, Place.Second), new(Place.Third, Place.Plate)], "made up", 1), reasons));
         Assert.Equal(["nobody is on first", "nobody is on second", "nobody is on third", "the batter's turn is over, but nobody says where she went"], reasons);
     }
+
+    [Fact]
+    public void Reasons_given_before_do_not_keep_a_play_out()
+    {
+        List<string> reasons = ["said of another game"];
+        Assert.Equal("#1", Scorekeeper.Apply(Game.New, new Played("#1", true, [new(Place.Plate, Place.First)], "made up", 1), reasons)?.First);
+        Assert.Equal(["said of another game"], reasons);
+    }
 }
