@@ -1,0 +1,78 @@
+using Umpirage.District.Calendar;
+using Umpirage.District.People;
+using Umpirage.District.Pitchers;
+
+namespace Umpirage.District.Demo;
+
+/// <summary>The invented demonstration district: the same for the same plan and seed. What it leaves to chance and what it fixes is told in demo/oslemoor/README.md.</summary>
+public static class Oslemoor
+{
+    public const ulong Seed = 20260516;
+
+    /// <summary>The day on which the demonstration stands still: the Saturday of the stories.</summary>
+    public static readonly DateTime Now = new(2026, 5, 16, 8, 0, 0);
+
+    public static readonly DistrictFacts Facts = new(DistrictFacts.Only, "Oslemoor District", "America/Chicago", 41.40, -88.10);
+
+    /// <summary>Every record, each after those it refers to.</summary>
+    public static IEnumerable<object> Make(Plan plan, ulong seed = Seed)
+    {
+        var dice = new Dice(seed);
+        var teams = Teams(plan);
+        var folk = new Folk(plan, dice);
+        folk.Fill(teams);
+        var games = Season.Of(plan, teams, dice).Select(g => g.Start < Now ? g with { Status = dice.In(10) ? GameStatus.RainedOut : GameStatus.Played } : g).ToList();
+        List<RosterPlace> places = [.. teams.SelectMany(t => Enumerable.Range(1, plan.Divisions.First(d => d.Division.Key == t.Division).Roster).Select(n => new RosterPlace($"{t.Key}-{n:00}", t.Key, n)))];
+        List<Player> players = [.. places.Select(p => new Player(p.Player, $"{dice.Of(plan.Given)} {(char)('A' + dice.Below(26))}."))];
+        return
+        [
+            Facts, .. plan.Leagues, .. plan.Divisions.Select(d => d.Division), .. plan.Parks, .. plan.Diamonds, .. teams, .. folk.People, .. folk.Roles, .. folk.Guardianships, .. folk.Officials,
+            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. Crews(plan, folk, games, dice), .. players, .. places,
+            .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
+        ];
+    }
+
+    private static List<Team> Teams(Plan plan)
+    {
+        var teams = new List<Team>();
+        foreach (var planned in plan.Divisions)
+        {
+            var leagues = plan.Leagues.Where(l => plan.Plays.Contains((l.Key, planned.Game))).ToList();
+            for (var i = 0; i < planned.Teams; i++)
+            {
+                var league = leagues[i % leagues.Count];
+                var number = i / leagues.Count + 1;
+                var town = league.Name.Split(' ')[0];
+                teams.Add(new($"{town[..3].ToUpperInvariant()}-{Folk.Slug(planned.Division.Key)}-{number}", $"{town} {plan.TeamNames[(i * 7 + plan.Divisions.ToList().IndexOf(planned) * 3 + number) % plan.TeamNames.Count]}", league.Key, planned.Division.Key));
+            }
+        }
+        return teams;
+    }
+
+    /// <summary>Places of every game up to the coming week's; those of games up to today are filled as far as people go, at most one game a day each.</summary>
+    private static IEnumerable<Assignment> Crews(Plan plan, Folk folk, IReadOnlyList<ScheduledGame> games, Dice dice)
+    {
+        var grades = folk.Officials.ToDictionary(o => o.Person);
+        var minors = folk.People.Where(p => p.IsMinor).Select(p => p.Key).ToHashSet();
+        var hours = folk.Hours.ToLookup(h => h.Person);
+        var busy = new HashSet<(string, DateOnly)>();
+        var certified = folk.Certificates.ToLookup(c => c.Person);
+        var rank = plan.Divisions.Select((d, i) => (d.Division.Key, i)).ToDictionary(x => x.Key, x => x.i);
+        var lastDay = DateOnly.FromDateTime(Now).AddDays(8);
+        foreach (var game in games.Where(g => DateOnly.FromDateTime(g.Start) <= lastDay).OrderBy(g => g.Start))
+        {
+            var planned = plan.Divisions.First(d => d.Division.Key == game.Division);
+            string[] places = planned.Division.YouthBase ? ["plate", "youth base"] : planned.Division.Crew > 1 ? ["plate", "base"] : ["plate"];
+            foreach (var place in places)
+            {
+                var day = DateOnly.FromDateTime(game.Start);
+                var who = day > DateOnly.FromDateTime(Now) ? null : dice.Shuffled(folk.Officials).FirstOrDefault(o =>
+                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && !busy.Contains((o.Person, day))
+                    && certified[o.Person].Any(c => c.Game == planned.Game && rank[c.Division] >= rank[game.Division] && (place != "plate" || c.Position == Position.Plate))
+                    && hours[o.Person].Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start).AddHours(2) <= h.Until));
+                if (who is not null) busy.Add((who.Person, day));
+                yield return new(game.Key, place, who?.Person);
+            }
+        }
+    }
+}

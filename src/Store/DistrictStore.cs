@@ -1,0 +1,67 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
+using Umpirage.District.Cases;
+using Umpirage.District.Options;
+using Umpirage.District.People;
+using Umpirage.District.Pitchers;
+
+namespace Umpirage.Store;
+
+/// <summary>A district's records in a database. Every save writes its own trail in the same transaction.</summary>
+public abstract class DistrictStore(DbContextOptions options) : IdentityUserContext<Account, Guid>(options)
+{
+    /// <summary>Who is writing, as the trail will say.</summary>
+    public string Actor { get; set; } = "nobody named";
+
+    public DbSet<DistrictFacts> District => Set<DistrictFacts>();
+    public DbSet<League> Leagues => Set<League>();
+    public DbSet<Division> Divisions => Set<Division>();
+    public DbSet<Team> Teams => Set<Team>();
+    public DbSet<Park> Parks => Set<Park>();
+    public DbSet<Diamond> Diamonds => Set<Diamond>();
+    public DbSet<Person> People => Set<Person>();
+    public DbSet<RoleHeld> Roles => Set<RoleHeld>();
+    public DbSet<Guardianship> Guardianships => Set<Guardianship>();
+    public DbSet<Official> Officials => Set<Official>();
+    public DbSet<Clearance> Clearances => Set<Clearance>();
+    public DbSet<Certificate> Certificates => Set<Certificate>();
+    public DbSet<Availability> Availabilities => Set<Availability>();
+    public DbSet<ScheduledGame> Games => Set<ScheduledGame>();
+    public DbSet<Assignment> Assignments => Set<Assignment>();
+    public DbSet<Player> Players => Set<Player>();
+    public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
+    public DbSet<Appearance> Appearances => Set<Appearance>();
+    public DbSet<LocalOption> Options => Set<LocalOption>();
+    public DbSet<AskedQuestion> Questions => Set<AskedQuestion>();
+    public DbSet<TrailEntry> Trail => Set<TrailEntry>();
+
+    protected override Version SchemaVersion => IdentitySchemaVersions.Version3;
+
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        Shape.Of(builder);
+    }
+
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        TrailWriter.Write(this);
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        TrailWriter.Write(this);
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
+
+    /// <summary>Puts a record in place of the one with the same key, or adds it.</summary>
+    public void Put<T>(T record) where T : class
+    {
+        var key = Model.FindEntityType(typeof(T))!.FindPrimaryKey()!.Properties.Select(p => p.PropertyInfo!.GetValue(record)).ToArray();
+        if (Set<T>().Find(key) is { } known) Entry(known).CurrentValues.SetValues(record);
+        else Add(record);
+    }
+}

@@ -1,0 +1,36 @@
+using Umpirage.Rules.Codes;
+
+namespace Umpirage.Store.Files;
+
+/// <summary>What a row may refer to: keys on record, and those its own file brings.</summary>
+public sealed class Known(DistrictStore store, IReadOnlyList<IReadOnlyDictionary<string, string>> rows, Codebook? book)
+{
+    private HashSet<string>? leagues, divisions, teams, parks, diamonds, people, minors, games, players;
+
+    public DistrictStore Store => store;
+    /// <summary>The rule code that layers and divisions are held against.</summary>
+    public Codebook? Book => book;
+    public IReadOnlySet<string> Leagues => leagues ??= [.. store.Leagues.Select(l => l.Key)];
+    public IReadOnlySet<string> Divisions => divisions ??= [.. store.Divisions.Select(d => d.Key)];
+    public IReadOnlySet<string> Teams => teams ??= [.. store.Teams.Select(t => t.Key)];
+    public IReadOnlySet<string> Parks => parks ??= [.. store.Parks.Select(p => p.Key)];
+    public IReadOnlySet<string> Diamonds => diamonds ??= [.. store.Diamonds.Select(d => d.Key)];
+    public IReadOnlySet<string> Games => games ??= [.. store.Games.Select(g => g.Key)];
+    public IReadOnlySet<string> Players => players ??= [.. store.Players.Select(p => p.Key)];
+    public IReadOnlySet<string> People => people ??= [.. store.People.Select(p => p.Key), .. rows.Select(r => r.GetValueOrDefault("person", "").Trim())];
+
+    /// <summary>Minors, as the file says, else as on record.</summary>
+    public IReadOnlySet<string> Minors => minors ??= ReadMinors();
+
+    private HashSet<string> ReadMinors()
+    {
+        HashSet<string> found = [.. store.People.AsEnumerable().Where(p => p.IsMinor).Select(p => p.Key)];
+        foreach (var row in rows)
+        {
+            if (District.People.AgeBands.Read(row.GetValueOrDefault("age band", "").Trim()) is not { } band) continue;
+            var key = row.GetValueOrDefault("person", "").Trim();
+            if (District.People.AgeBands.IsMinor(band)) found.Add(key); else found.Remove(key);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,39 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata;
+using Microsoft.EntityFrameworkCore.Storage;
+
+namespace Umpirage.Store;
+
+/// <summary>Fills an empty store with many records at once; the trail gets one line a table.</summary>
+public static class Seed
+{
+    public static void Put(DistrictStore store, IEnumerable<object> records)
+    {
+        using var transaction = store.Database.BeginTransaction();
+        foreach (var group in records.GroupBy(r => r.GetType()))
+        {
+            var count = Fill(store, store.Model.FindEntityType(group.Key)!, group);
+            store.Trail.Add(new() { At = DateTime.UtcNow, By = store.Actor, What = group.Key.Name, Key = "*", Deed = "added", After = $"{count} records" });
+        }
+        store.SaveChanges();
+        transaction.Commit();
+    }
+
+    private static int Fill(DistrictStore store, IEntityType type, IEnumerable<object> records)
+    {
+        List<IProperty> properties = [.. type.GetProperties()];
+        using var command = store.Database.GetDbConnection().CreateCommand();
+        command.Transaction = store.Database.CurrentTransaction!.GetDbTransaction();
+        command.CommandText = $"INSERT INTO {Backup.Quoted(type.GetTableName()!)} ({string.Join(", ", properties.Select(p => Backup.Quoted(p.GetColumnName())))}) VALUES ({string.Join(", ", properties.Select((_, i) => "@p" + i))})";
+        var count = 0;
+        foreach (var record in records)
+        {
+            command.Parameters.Clear();
+            for (var i = 0; i < properties.Count; i++)
+                command.Parameters.Add(properties[i].GetRelationalTypeMapping().CreateParameter(command, "@p" + i, properties[i].PropertyInfo!.GetValue(record), properties[i].IsNullable));
+            command.ExecuteNonQuery();
+            count++;
+        }
+        return count;
+    }
+}

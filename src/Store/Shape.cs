@@ -1,0 +1,133 @@
+using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
+using Umpirage.District.Cases;
+using Umpirage.District.Options;
+using Umpirage.District.People;
+using Umpirage.District.Pitchers;
+
+namespace Umpirage.Store;
+
+/// <summary>Keys, references and column kinds. Words for kinds are kept as words, so that a table can be read by eye.</summary>
+internal static class Shape
+{
+    public static void Of(ModelBuilder model)
+    {
+        model.Entity<DistrictFacts>().ToTable("District").HasKey(d => d.Key);
+        model.Entity<League>().HasKey(l => l.Key);
+        model.Entity<Division>().HasKey(d => d.Key);
+        model.Entity<Team>(t =>
+        {
+            t.HasKey(x => x.Key);
+            t.HasOne<League>().WithMany().HasForeignKey(x => x.League).OnDelete(DeleteBehavior.Restrict);
+            t.HasOne<Division>().WithMany().HasForeignKey(x => x.Division).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Park>().HasKey(p => p.Key);
+        model.Entity<Diamond>(d =>
+        {
+            d.HasKey(x => x.Key);
+            d.HasOne<Park>().WithMany().HasForeignKey(x => x.Park).OnDelete(DeleteBehavior.Restrict);
+        });
+        People(model);
+        Games(model);
+        model.Entity<LocalOption>(o =>
+        {
+            o.HasKey(x => new { x.Layer, x.Version });
+            o.Property(x => x.Status).HasConversion<string>();
+        });
+        model.Entity<AskedQuestion>(q =>
+        {
+            q.HasKey(x => x.Key);
+            q.HasIndex(x => x.At);
+        });
+        model.Entity<TrailEntry>(t =>
+        {
+            t.ToTable("Trail").HasKey(x => x.Number);
+            t.HasIndex(x => new { x.What, x.Key });
+        });
+    }
+
+    private static void People(ModelBuilder model)
+    {
+        model.Entity<Person>(p =>
+        {
+            p.HasKey(x => x.Key);
+            p.Property(x => x.Band).HasConversion<string>();
+            p.Ignore(x => x.IsMinor);
+            p.Ignore(x => x.ListName);
+            p.HasOne<League>().WithMany().HasForeignKey(x => x.League).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<RoleHeld>(r =>
+        {
+            r.ToTable("Roles").HasKey(x => new { x.Person, x.Role, x.League, x.Team });
+            r.Property(x => x.Role).HasConversion<string>();
+            OfPerson<RoleHeld>(r, nameof(RoleHeld.Person));
+        });
+        model.Entity<Guardianship>(g =>
+        {
+            g.HasKey(x => new { x.Child, x.Guardian });
+            OfPerson<Guardianship>(g, nameof(Guardianship.Child));
+            OfPerson<Guardianship>(g, nameof(Guardianship.Guardian));
+        });
+        model.Entity<Official>(o =>
+        {
+            o.HasKey(x => x.Person);
+            o.Property(x => x.Grade).HasConversion<string>();
+            OfPerson<Official>(o, nameof(Official.Person));
+        });
+        model.Entity<Clearance>(c =>
+        {
+            c.HasKey(x => new { x.Person, x.Requirement, x.From });
+            OfPerson<Clearance>(c, nameof(Clearance.Person));
+        });
+        model.Entity<Certificate>(c =>
+        {
+            c.HasKey(x => new { x.Person, x.Game, x.Division, x.Position, x.From });
+            c.Property(x => x.Position).HasConversion<string>();
+            OfPerson<Certificate>(c, nameof(Certificate.Person));
+        });
+        model.Entity<Availability>(a =>
+        {
+            a.HasKey(x => new { x.Person, x.Day, x.From });
+            a.Property(x => x.Day).HasConversion<string>();
+            OfPerson<Availability>(a, nameof(Availability.Person));
+        });
+        model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
+    }
+
+    private static void Games(ModelBuilder model)
+    {
+        model.Entity<ScheduledGame>(g =>
+        {
+            g.ToTable("Games").HasKey(x => x.Key);
+            g.Property(x => x.Status).HasConversion<string>();
+            g.HasIndex(x => x.Start);
+            g.HasOne<Division>().WithMany().HasForeignKey(x => x.Division).OnDelete(DeleteBehavior.Restrict);
+            g.HasOne<Team>().WithMany().HasForeignKey(x => x.Home).OnDelete(DeleteBehavior.Restrict);
+            g.HasOne<Team>().WithMany().HasForeignKey(x => x.Visitor).OnDelete(DeleteBehavior.Restrict);
+            g.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Assignment>(a =>
+        {
+            a.HasKey(x => new { x.Game, x.Place });
+            a.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Cascade);
+            a.HasOne<Person>().WithMany().HasForeignKey(x => x.Person).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Player>().HasKey(p => p.Key);
+        model.Entity<RosterPlace>(r =>
+        {
+            r.HasKey(x => new { x.Player, x.Team });
+            r.HasOne<Player>().WithMany().HasForeignKey(x => x.Player).OnDelete(DeleteBehavior.Restrict);
+            r.HasOne<Team>().WithMany().HasForeignKey(x => x.Team).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Appearance>(a =>
+        {
+            a.HasKey(x => new { x.Game, x.Player, x.Counter });
+            a.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+            a.HasOne<Player>().WithMany().HasForeignKey(x => x.Player).OnDelete(DeleteBehavior.Restrict);
+            a.HasOne<Team>().WithMany().HasForeignKey(x => x.Team).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
+
+    private static void OfPerson<T>(Microsoft.EntityFrameworkCore.Metadata.Builders.EntityTypeBuilder<T> table, string column) where T : class =>
+        table.HasOne<Person>().WithMany().HasForeignKey(column).OnDelete(DeleteBehavior.Restrict);
+}
