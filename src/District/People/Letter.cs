@@ -14,7 +14,7 @@ public sealed record Letter
     public required IReadOnlyList<Person> About { get; init; }
 
     /// <summary>A letter to these people, or null with every reason why not.</summary>
-    public static Letter? For(IReadOnlyList<Person> people, Person writer, Person? second, Func<Person, IReadOnlyList<Person>> guardians, List<Fault> faults)
+    public static Letter? For(IReadOnlyList<Person> people, Person writer, Person? second, Func<Person, IReadOnlyList<Person>> guardians, List<FieldFault> faults)
     {
         var before = faults.Count;
         var minors = people.Where(p => p.IsMinor).ToList();

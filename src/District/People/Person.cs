@@ -21,7 +21,7 @@ public sealed record Person
     public string? Mail { get; private init; }
 
     /// <summary>A person, or null with every reason why not.</summary>
-    public static Person? Of(string key, string given, string family, AgeBand band, DateOnly? adultOn, string? league, string? phone, string? mail, List<Fault> faults)
+    public static Person? Of(string key, string given, string family, AgeBand band, DateOnly? adultOn, string? league, string? phone, string? mail, List<FieldFault> faults)
     {
         var before = faults.Count;
         if (key == "") faults.Add(new("person", "", "a short key of letters, digits and dashes"));

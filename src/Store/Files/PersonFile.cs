@@ -30,7 +30,7 @@ public sealed class PersonFile : FileKind
         var band = row.Choice<AgeBand>("age band", b => b.Words());
         var league = row.Optional("league");
         if (league is not null) row.Known("league", league, known.Leagues, "league");
-        var wrong = new List<Fault>();
+        var wrong = new List<FieldFault>();
         var person = Person.Of(key == "" ? "?" : key, row.Text("given name"), row.Text("family name"), band, row.OptionalDay("adult on"), league, row.Optional("phone"), row.Optional("mail"), wrong);
         row.Add(wrong);
         var records = new List<object>();

@@ -105,7 +105,7 @@ public sealed class Row(int number, IReadOnlyDictionary<string, string> cells, L
 
     public void Fault(string column, string found, string allowed) => faults.Add(new(number, column, found, allowed));
 
-    public void Add(IEnumerable<Fault> wrong)
+    public void Add(IEnumerable<FieldFault> wrong)
     {
         foreach (var fault in wrong) Fault(fault.Field, fault.Found, fault.Allowed);
     }

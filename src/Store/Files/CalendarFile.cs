@@ -1,0 +1,76 @@
+using Ical.Net;
+using Ical.Net.CalendarComponents;
+using Ical.Net.DataTypes;
+using Ical.Net.Serialization;
+using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
+using Umpirage.District.People;
+
+namespace Umpirage.Store.Files;
+
+/// <summary>Games as an iCalendar stream (RFC 5545): one event a game under its own identity, its count of changes as the sequence.</summary>
+public static class CalendarFile
+{
+    private const string Domain = "@games.umpirage.invalid";
+
+    /// <summary>How long a game stands in a calendar, in hours (common practice, no source).</summary>
+    private const int Hours = 2;
+
+    public static string Write(DistrictStore store, IEnumerable<ScheduledGame> games)
+    {
+        var teams = store.Teams.AsNoTracking().ToDictionary(t => t.Key, t => t.Name);
+        var diamonds = store.Diamonds.AsNoTracking().ToDictionary(d => d.Key);
+        var parks = store.Parks.AsNoTracking().ToDictionary(p => p.Key);
+        var district = store.District.AsNoTracking().FirstOrDefault();
+        var zone = district?.Zone ?? "Etc/UTC";
+        var calendar = new Calendar { ProductId = "-//Umpirage//games//EN" };
+        calendar.AddTimeZone(new VTimeZone(zone));
+        foreach (var game in games)
+        {
+            var diamond = diamonds[game.Diamond];
+            var park = parks[diamond.Park];
+            calendar.Events.Add(new CalendarEvent
+            {
+                Uid = game.Key + Domain, Sequence = game.Sequence, Summary = $"{game.Division}: {teams[game.Visitor]} at {teams[game.Home]}",
+                Start = new CalDateTime(game.Start, zone), End = new CalDateTime(game.Start.AddHours(Hours), zone), DtStamp = new CalDateTime(DateTime.UnixEpoch.AddDays(20000 + game.Sequence), "UTC"),
+                Location = diamond.Name, GeographicLocation = new GeographicLocation(park.Latitude, park.Longitude), Categories = [game.Division],
+                Status = game.Status is GameStatus.RainedOut or GameStatus.CalledOff ? EventStatus.Cancelled : EventStatus.Confirmed,
+            });
+        }
+        return new CalendarSerializer().SerializeToString(calendar) ?? "";
+    }
+
+    /// <summary>
+    /// Takes times, diamonds and cancellations from a calendar for games that are on record; all of it or nothing. An event that is no game of
+    /// ours is a fault.
+    /// </summary>
+    public static Imported Read(DistrictStore store, byte[] bytes, bool dryRun)
+    {
+        var faults = new List<FileFault>();
+        var rows = new List<IReadOnlyDictionary<string, string>>();
+        Calendar? calendar = null;
+        try { calendar = bytes.Length > CsvText.Largest ? null : Calendar.Load(new System.Text.UTF8Encoding(false, true).GetString(bytes)); }
+        catch (Exception fault) when (fault is not OutOfMemoryException) { faults.Add(new(1, "", fault.GetType().Name, "an iCalendar stream (RFC 5545)")); }
+        if (calendar is null && faults.Count == 0) faults.Add(new(1, "", $"{bytes.Length} bytes", $"an iCalendar stream of at most {CsvText.Largest} bytes"));
+        var zone = store.District.AsNoTracking().FirstOrDefault()?.Zone ?? "Etc/UTC";
+        var diamonds = store.Diamonds.AsNoTracking().AsEnumerable().GroupBy(d => d.Name, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.First().Key, StringComparer.OrdinalIgnoreCase);
+        var number = 0;
+        foreach (var one in calendar?.Events ?? Enumerable.Empty<CalendarEvent>())
+        {
+            number++;
+            var key = one.Uid is { } uid && uid.EndsWith(Domain, StringComparison.Ordinal) ? uid[..^Domain.Length] : "";
+            var game = key == "" ? null : store.Games.AsNoTracking().FirstOrDefault(g => g.Key == key);
+            if (game is null) { faults.Add(new(number, "UID", one.Uid ?? "", "the identity of a game on record")); continue; }
+            if (one.Start is not { HasTime: true }) { faults.Add(new(number, "DTSTART", one.Start?.ToString() ?? "", "a day and a time")); continue; }
+            var start = one.Start.IsFloating ? one.Start.Value : one.Start.ToTimeZone(zone).Value;
+            if (one.Location is not { } place || !diamonds.TryGetValue(place, out var diamond)) { faults.Add(new(number, "LOCATION", one.Location ?? "", "the name of a diamond on record")); continue; }
+            var status = one.Status == EventStatus.Cancelled ? game.Status is GameStatus.RainedOut ? GameStatus.RainedOut : GameStatus.CalledOff : start != game.Start ? GameStatus.Moved : game.Status;
+            rows.Add(new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+            {
+                ["game"] = key, ["division"] = game.Division, ["visitor"] = game.Visitor, ["home"] = game.Home, ["diamond"] = diamond,
+                ["day"] = Written.Day(DateOnly.FromDateTime(start)), ["start"] = Written.Clock(TimeOnly.FromDateTime(start)), ["status"] = GameFile.StatusWord(status),
+            });
+        }
+        return Import.Rows(store, FileKind.Named("games")!, rows, faults, dryRun, null);
+    }
+}

@@ -1,0 +1,116 @@
+using System.Collections.Concurrent;
+using System.Security.Cryptography;
+using System.Text;
+using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Options;
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
+using Umpirage.Store;
+
+namespace Umpirage.Web;
+
+/// <summary>
+/// The rule code as the desk has it: the sheets and layers of the codes folder, and on top of them what the district has published. It is read
+/// again when something is published.
+/// </summary>
+public sealed class Shelf
+{
+    private const int MostTables = 400, MostCrossovers = 20;
+
+    private readonly Settings settings;
+    private readonly Func<DistrictStore> open;
+    private volatile Reading now;
+
+    public Shelf(Settings settings, Func<DistrictStore> open)
+    {
+        (this.settings, this.open) = (settings, open);
+        now = Read();
+    }
+
+    public Codebook Book => now.Book;
+    /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
+    public string Stamp => now.Stamp;
+
+    private sealed record Reading(Codebook Book, string Stamp)
+    {
+        public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
+        public ConcurrentDictionary<(string Sheet, string Code, DateOnly Day), Lazy<(Table? Table, IReadOnlyList<Finding> Findings)>> Tables { get; } = [];
+    }
+
+    public void Renew() => now = Read();
+
+    private Reading Read()
+    {
+        using var store = open();
+        var published = store.Options.AsNoTracking().Where(o => o.Status == OptionStatus.Published).AsEnumerable().GroupBy(o => o.Layer).Select(g => g.MaxBy(o => o.Version)!).ToList();
+        return Of(published.Select(o => new SourceText(o.Layer + ".layer", o.Text)));
+    }
+
+    /// <summary>The text of a layer of the codes folder, by its name; null when there is none.</summary>
+    public string? LayerText(string name) => Files("layers", "*.layer").FirstOrDefault(f => Words.Same(LayerReader.Read(f.File, f.Text, Book.Roster, []).Name, name))?.Text;
+
+    /// <summary>The codebook with these layers in the place of those of the same name.</summary>
+    public Codebook With(IEnumerable<SourceText> layers) => Of(layers).Book;
+
+    private Reading Of(IEnumerable<SourceText> layers)
+    {
+        var files = Files("sheets", "*.sheet").Concat(Files("layers", "*.layer")).ToList();
+        foreach (var layer in layers)
+        {
+            var name = LayerReader.Read(layer.File, layer.Text, Roster.Read("roster.txt", RosterText, []), []).Name;
+            files.RemoveAll(f => f.File.EndsWith(".layer", StringComparison.Ordinal) && Words.Same(LayerReader.Read(f.File, f.Text, Roster.Read("roster.txt", RosterText, []), []).Name, name));
+            files.Add(layer);
+        }
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(RosterText + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
+        return new(Codebook.Read(new("roster.txt", RosterText), files), Convert.ToHexString(hash)[..8]);
+    }
+
+    private string RosterText => File.ReadAllText(Path.Combine(settings.Codes, "roster.txt"));
+
+    private IEnumerable<SourceText> Files(string folder, string pattern) =>
+        Directory.EnumerateFiles(Path.Combine(settings.Codes, folder), pattern).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
+
+    /// <summary>The worked-out sheet under a code; null with the reasons. Kept, since the same few are asked again and again.</summary>
+    public Table? Table(string code, string sheet, DateOnly day, List<Finding> findings)
+    {
+        var reading = now;
+        if (reading.Tables.Count > MostTables) reading.Tables.Clear();
+        var (table, faults) = reading.Tables.GetOrAdd((sheet, code, day), key => new(() =>
+        {
+            var found = new List<Finding>();
+            return (Casebook.Table(reading.Book, key.Code, key.Sheet, key.Day, "desk", found), found);
+        })).Value;
+        findings.AddRange(faults);
+        return table;
+    }
+
+    /// <summary>Two codes compared, sheet by sheet; kept like tables are.</summary>
+    public IReadOnlyList<SheetDifference> Crossover(string one, string two, DateOnly day, List<string> faults)
+    {
+        var reading = now;
+        if (reading.Crossovers.Count > MostCrossovers) reading.Crossovers.Clear();
+        var here = Casebook.Code(reading.Book, one, day, faults.Add);
+        var there = Casebook.Code(reading.Book, two, day, faults.Add);
+        if (here is null || there is null) return [];
+        return reading.Crossovers.GetOrAdd((one, two, day), _ => new(() => Rules.Codes.Crossover.Of(reading.Book, here, there, []))).Value;
+    }
+
+    /// <summary>The codes people choose among: the divisions as the leagues play them, then each game, division and book.</summary>
+    public IReadOnlyList<(string Group, string Code, string Name)> Choices(IEnumerable<District.People.Division> played)
+    {
+        var roster = Book.Roster;
+        var list = new List<(string, string, string)>();
+        list.AddRange(played.Select(d => ("Played here", d.Code, d.Key)));
+        foreach (var layer in Book.Layers.Where(l => l.Kind == LayerKind.League))
+            foreach (var division in played.Where(d => layer.On is { } on && d.Code.EndsWith("+" + on, StringComparison.OrdinalIgnoreCase)))
+                list.Add(($"{layer.Name} options", $"{division.Code[..division.Code.LastIndexOf('+')]}+{layer.Name}", $"{division.Key}, {layer.Name}"));
+        foreach (var game in roster.Games)
+        {
+            list.AddRange(roster.Divisions.Select(d => ($"{game} at large", $"{game}/{d}", $"{game} {d}")));
+            foreach (var body in roster.Bodies.Where(b => b.Game == game))
+                list.AddRange(roster.Divisions.Select(d => (body.Title, $"{game}/{d}+{body.Name}", $"{game} {d}, {body.Name}")));
+        }
+        return list;
+    }
+}

@@ -1,0 +1,23 @@
+// Passkeys are the one thing a page cannot do without script; everything else works with this file blocked.
+const ask = async (form, url) => {
+  const token = form.querySelector('input[name="__RequestVerificationToken"]');
+  const response = await fetch(url, { method: 'POST', body: new URLSearchParams({ __RequestVerificationToken: token.value }) });
+  if (!response.ok) throw new Error(response.statusText);
+  return response.json();
+};
+for (const form of document.querySelectorAll('form[data-passkey]')) {
+  if (!window.PublicKeyCredential?.parseCreationOptionsFromJSON) { form.hidden = true; continue; }
+  form.addEventListener('submit', async event => {
+    event.preventDefault();
+    try {
+      const options = await ask(form, form.getAttribute('action') + '/options');
+      const credential = form.dataset.passkey === 'make'
+        ? await navigator.credentials.create({ publicKey: PublicKeyCredential.parseCreationOptionsFromJSON(options) })
+        : await navigator.credentials.get({ publicKey: PublicKeyCredential.parseRequestOptionsFromJSON(options) });
+      form.querySelector('input[name="credential"]').value = JSON.stringify(credential);
+      form.submit();
+    } catch (fault) {
+      form.querySelector('button').textContent = 'The passkey was not given; try again';
+    }
+  });
+}
