@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text.Json;
@@ -73,11 +74,18 @@ public static class Restore
             var cells = JsonSerializer.Deserialize<JsonElement[]>(line)!;
             command.Parameters.Clear();
             for (var i = 0; i < columns.Count; i++)
-                command.Parameters.Add(columns[i].StoreTypeMapping.CreateParameter(command, "@p" + i, Value(cells[i], columns[i]), columns[i].IsNullable));
+                command.Parameters.Add(Parameter(command, columns[i], "@p" + i, Value(cells[i], columns[i])));
             command.ExecuteNonQuery();
             rows++;
         }
         return rows;
+    }
+
+    /// <summary>A backup holds what the database holds; a mapping wants what the program holds.</summary>
+    private static DbParameter Parameter(DbCommand command, IColumn column, string name, object? value)
+    {
+        var mapping = column.StoreTypeMapping;
+        return mapping.CreateParameter(command, name, value is not null && mapping.Converter is { } converter ? converter.ConvertFromProvider(value) : value, column.IsNullable);
     }
 
     private static object? Value(JsonElement cell, IColumn column)

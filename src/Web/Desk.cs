@@ -18,6 +18,8 @@ public static class Desk
     {
         var home = AppContext.BaseDirectory;
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = home, WebRootPath = Path.Combine(home, "wwwroot"), ApplicationName = typeof(Desk).Assembly.GetName().Name });
+        // before it is published the pages' files lie in the project's folder
+        if (File.Exists(Path.Combine(home, "Umpirage.Web.staticwebassets.runtime.json"))) builder.WebHost.UseStaticWebAssets();
         builder.Logging.ClearProviders().AddConsole().SetMinimumLevel(LogLevel.Warning);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {

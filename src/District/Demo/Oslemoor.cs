@@ -58,6 +58,8 @@ public static class Oslemoor
         var busy = new HashSet<(string, DateOnly)>();
         var certified = folk.Certificates.ToLookup(c => c.Person);
         var rank = plan.Divisions.Select((d, i) => (d.Division.Key, i)).ToDictionary(x => x.Key, x => x.i);
+        // nobody is put on a game with a clearance long gone; those that ran out in the last days are still on theirs, as it happens
+        var lapsed = folk.Clearances.Where(c => c.Until < DateOnly.FromDateTime(Now).AddDays(-4)).Select(c => c.Person).ToHashSet();
         var lastDay = DateOnly.FromDateTime(Now).AddDays(8);
         foreach (var game in games.Where(g => DateOnly.FromDateTime(g.Start) <= lastDay).OrderBy(g => g.Start))
         {
@@ -67,7 +69,7 @@ public static class Oslemoor
             {
                 var day = DateOnly.FromDateTime(game.Start);
                 var who = day > DateOnly.FromDateTime(Now) ? null : dice.Shuffled(folk.Officials).FirstOrDefault(o =>
-                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && !busy.Contains((o.Person, day))
+                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && !busy.Contains((o.Person, day)) && !lapsed.Contains(o.Person)
                     && certified[o.Person].Any(c => c.Game == planned.Game && rank[c.Division] >= rank[game.Division] && (place != "plate" || c.Position == Position.Plate))
                     && hours[o.Person].Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start).AddHours(2) <= h.Until));
                 if (who is not null) busy.Add((who.Person, day));

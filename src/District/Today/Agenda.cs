@@ -22,12 +22,15 @@ public static class Agenda
 
     private static string Team(Day day, string key) => day.Teams.GetValueOrDefault(key, key);
 
-    /// <summary>A youth base is wanted, not required.</summary>
+    /// <summary>Games of today and tomorrow each, later ones by the day. A youth base is wanted, not required.</summary>
     private static IEnumerable<Matter> OpenPlaces(Day day)
     {
         var open = day.Places.Where(p => p.Person is null && !p.Place.StartsWith("youth", StringComparison.Ordinal)).ToLookup(p => p.Game);
-        foreach (var game in day.Games.Where(g => Coming(day, g) && open[g.Key].Any()))
+        var games = day.Games.Where(g => Coming(day, g) && open[g.Key].Any()).ToLookup(g => g.Start < day.Now.Date.AddDays(2));
+        foreach (var game in games[true])
             yield return new(MatterKind.OpenPlace, game.Start, $"No umpire: {Rules.Ground.Words.And([.. open[game.Key].Select(p => p.Place)])}", Name(day, game), game.Key);
+        foreach (var later in games[false].GroupBy(g => g.Start.Date))
+            yield return new(MatterKind.OpenPlace, later.Min(g => g.Start), $"{later.Sum(g => open[g.Key].Count())} places without an umpire", $"in {later.Count()} games", "");
     }
 
     /// <summary>A clearance has to hold through the game itself.</summary>
@@ -48,12 +51,17 @@ public static class Agenda
         return day.People.Where(p => p.IsMinor && !guarded.Contains(p.Key)).Select(p => new Matter(MatterKind.Safety, day.Now, $"{p.ListName} has no guardian on record", "nobody can write to a minor alone", p.Key));
     }
 
+    /// <summary>Two counts of one pitcher have to be settled before that team plays again.</summary>
     private static IEnumerable<Matter> Differing(Day day)
     {
         var games = day.Games.ToDictionary(g => g.Key);
         foreach (var twice in day.Logs.GroupBy(l => (l.Game, l.Player)).Where(g => g.Select(l => (l.Pitches, l.BeforeLastBatter, l.Innings)).Distinct().Count() > 1))
-            if (games.TryGetValue(twice.Key.Game, out var game) && game.Start > day.Now.AddDays(-DaysAhead))
-                yield return new(MatterKind.CountsDiffer, game.Start.Date.AddDays(1), $"Two counts differ: {Rules.Ground.Words.And([.. twice.Select(l => $"{l.Pitches} pitches ({l.Counter})")])}", Name(day, game), game.Key);
+        {
+            if (!games.TryGetValue(twice.Key.Game, out var game)) continue;
+            var team = twice.First().Team;
+            var next = day.Games.Where(g => g.Start >= day.Now && (g.Home == team || g.Visitor == team)).Select(g => (DateTime?)g.Start).Min();
+            yield return new(MatterKind.CountsDiffer, next ?? game.Start.Date.AddDays(14), $"Two counts differ: {Rules.Ground.Words.And([.. twice.Select(l => $"{l.Pitches} pitches ({l.Counter})")])}", $"{Name(day, game)}, {Rules.Ground.CodeAddress.Day(DateOnly.FromDateTime(game.Start))}", game.Key);
+        }
     }
 
     private static IEnumerable<Matter> Rainouts(Day day) =>
@@ -65,12 +73,16 @@ public static class Agenda
     private static IEnumerable<Matter> Proposals(Day day) =>
         day.Options.Where(o => o.Status == OptionStatus.Proposed).Select(o => new Matter(MatterKind.Proposal, o.At.AddDays(7), $"Local option proposed: {o.Layer}", $"version {o.Version}, by {o.By}", o.Layer));
 
+    /// <summary>Clearances about to run out, each; those that have run out, together: nobody can be assigned before they are renewed.</summary>
     private static IEnumerable<Matter> Expiring(Day day)
     {
         var names = day.People.ToDictionary(p => p.Key);
         var today = DateOnly.FromDateTime(day.Now);
-        foreach (var held in day.Clearances.GroupBy(c => (c.Person, c.Requirement)))
-            if (held.Max(c => c.Until) is var until && until >= today.AddDays(-ExpiryDays) && until <= today.AddDays(ExpiryDays) && names.TryGetValue(held.Key.Person, out var person))
-                yield return new(MatterKind.Expiring, until.ToDateTime(new(23, 59)), until < today ? $"{person.ListName}: {held.Key.Requirement} ran out" : $"{person.ListName}: {held.Key.Requirement} runs out", "no games after that day until it is renewed", person.Key);
+        var held = day.Clearances.Where(c => names.ContainsKey(c.Person)).GroupBy(c => (c.Person, c.Requirement)).Select(g => (g.Key.Person, g.Key.Requirement, Until: g.Max(c => c.Until))).ToList();
+        foreach (var (person, requirement, until) in held.Where(h => h.Until >= today && h.Until <= today.AddDays(ExpiryDays)))
+            yield return new(MatterKind.Expiring, until.ToDateTime(new(23, 59)), $"{names[person].ListName}: {requirement} runs out", "no games after that day until it is renewed", person);
+        List<string> lapsed = [.. held.Where(h => h.Until < today).Select(h => names[h.Person].ListName).Distinct().Order(StringComparer.Ordinal)];
+        if (lapsed.Count > 0)
+            yield return new(MatterKind.Lapsed, day.Now.Date.AddDays(DaysAhead - 1), $"{lapsed.Count} {(lapsed.Count == 1 ? "umpire" : "umpires")} may not be assigned: a clearance ran out", Rules.Ground.Words.And(lapsed), "");
     }
 }

@@ -1,0 +1,20 @@
+using Umpirage.Store;
+
+namespace Umpirage.Cli;
+
+/// <summary>The district a verb works on: the file or the server that was named, or the demonstration's.</summary>
+internal static class DistrictOf
+{
+    public static DistrictStore? Open(Request request, bool make)
+    {
+        var place = request.Postgres is { } server ? Place.OnServer(server) : Place.InFile(request.Data ?? Path.Combine(request.Root, ".build", "demo.db"));
+        if (place.File is { } file && !make && !File.Exists(file))
+        {
+            Console.Error.WriteLine(request.Data is null ? "there is no demonstration district yet; ./umpirage desk makes it, or name a district with --data FILE or --postgres CONNECTION" : $"there is no file '{file}'");
+            return null;
+        }
+        var store = place.Ready();
+        store.Actor = $"{Environment.UserName}, command line";
+        return store;
+    }
+}
