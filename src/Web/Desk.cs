@@ -49,7 +49,12 @@ public static class Desk
     {
         if (settings.Place.File is { } file && Path.GetDirectoryName(Path.GetFullPath(file)) is { } folder) Directory.CreateDirectory(folder);
         using var store = settings.Place.Ready();
-        if (!settings.Demo || store.District.Any()) return;
+        if (!settings.Demo) return;
+        if (store.District.Any())
+        {
+            if (store.Users.Any() || store.District.Single() != Oslemoor.Facts) throw new InvalidDataException("--demo opens without sign-in, so it takes an empty store or a demonstration, never a district's own");
+            return;
+        }
         store.Actor = "the demonstration's generator";
         Seed.Put(store, Oslemoor.Make(Plan.Read(name => File.ReadAllText(Path.Combine(settings.DemoTables, name)))));
     }

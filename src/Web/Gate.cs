@@ -13,6 +13,7 @@ public static class Gate
         if (endpoint.Metadata.GetMetadata<NeedsAttribute>() is { } needs && viewer.May(needs.Deed)) { await next(); return; }
         if (viewer.Person is null && HttpMethods.IsGet(context.Request.Method))
         {
+            if (FirstRun.Due(context.RequestServices.GetRequiredService<Umpirage.Store.DistrictStore>()) && !context.RequestServices.GetRequiredService<Settings>().Demo) { context.Response.Redirect("/first-run"); return; }
             context.Response.Redirect($"/sign-in?to={Uri.EscapeDataString(context.Request.Path + context.Request.QueryString)}");
             return;
         }

@@ -3,7 +3,10 @@ using Umpirage.Store;
 
 namespace Umpirage.Web;
 
-/// <summary>How the desk was opened: on which district, at which door, with which rule code.</summary>
+/// <summary>
+/// How the desk was opened: on which district, at which door, with which rule code. The demonstration needs no sign-in, so it opens on a store
+/// of its own only.
+/// </summary>
 public sealed record Settings(string Root, Place Place, bool Demo, int Port, DateTime? StandsAt)
 {
     public const int UsualPort = 8460;
@@ -17,19 +20,20 @@ public sealed record Settings(string Root, Place Place, bool Demo, int Port, Dat
     /// <summary>Reads what was typed after "desk"; null, with the reason, when it cannot be used.</summary>
     public static Settings? Read(IReadOnlyList<string> args, string root, out string fault)
     {
-        (fault, string? file, string? server, var port) = ("", null, null, 0);
+        (fault, string? file, string? server, var port, var demo) = ("", null, null, 0, false);
         for (var i = 0; i < args.Count; i++)
         {
             var value = i + 1 < args.Count ? args[i + 1] : null;
             if (args[i] is "--data" or "--postgres" or "--port" && value is null) { fault = $"{args[i]} needs a value"; return null; }
-            if (args[i] == "--data") { file = value; i++; }
+            if (args[i] == "--demo") demo = true;
+            else if (args[i] == "--data") { file = value; i++; }
             else if (args[i] == "--postgres") { server = value; i++; }
             else if (args[i] == "--port" && int.TryParse(value, out port) && port is > 0 and < 65536) i++;
-            else { fault = $"'{args[i]}' is not known here; it may be --data FILE, --postgres CONNECTION, --port NUMBER"; return null; }
+            else { fault = $"'{args[i]}' is not known here; it may be --data FILE, --postgres CONNECTION, --demo, --port NUMBER"; return null; }
         }
         if (file is not null && server is not null) { fault = "name --data or --postgres, not both"; return null; }
-        if (server is not null) return new(root, Place.OnServer(server), false, port, null);
-        if (file is not null) return new(root, Place.InFile(file), false, port, null);
-        return new(root, Place.InFile(Path.Combine(root, ".build", "demo.db")), true, port, Oslemoor.Now);
+        demo |= server is null && file is null;
+        var place = server is not null ? Place.OnServer(server) : Place.InFile(file ?? Path.Combine(root, ".build", "demo.db"));
+        return new(root, place, demo, port, demo ? Oslemoor.Now : null);
     }
 }

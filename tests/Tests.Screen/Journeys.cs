@@ -1,0 +1,258 @@
+using Microsoft.EntityFrameworkCore;
+using Umpirage.Store;
+
+namespace Umpirage.Tests.Screen;
+
+/// <summary>The demonstration's desk on one kind of database.</summary>
+public abstract class DemoDesk(bool postgres) : IAsyncLifetime
+{
+    public DeskProcess? Desk { get; private set; }
+
+    public async ValueTask InitializeAsync()
+    {
+        if (!postgres || DeskProcess.Server is not null) Desk = await DeskProcess.Open(postgres, demo: true);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (Desk is not null) await Desk.DisposeAsync();
+    }
+}
+
+public sealed class FileDesk() : DemoDesk(postgres: false);
+
+public sealed class ServerDesk() : DemoDesk(postgres: true);
+
+[Collection("screen")]
+public class JourneysInAFile(FileDesk desk, Browser browser) : Journeys(desk, browser), IClassFixture<FileDesk>;
+
+[Collection("screen")]
+public class JourneysOnAServer(ServerDesk desk, Browser browser) : Journeys(desk, browser), IClassFixture<ServerDesk>;
+
+/// <summary>What people do at the desk, in a real browser.</summary>
+public abstract class Journeys(DemoDesk demo, Browser browser)
+{
+    private const string Seat = "seat";
+
+    private async Task<IPage> Open(string path, string seat = "chief", bool phone = false)
+    {
+        Browser.Needed();
+        Assert.SkipWhen(demo.Desk is null, "needs a PostgreSQL server; ./test.sh starts one");
+        var page = await browser.Page(demo.Desk!.Address, phone);
+        await page.Context.AddCookiesAsync([new() { Name = Seat, Value = seat, Url = demo.Desk.Address.ToString() }]);
+        await page.GotoAsync(path);
+        return page;
+    }
+
+    private DistrictStore Store() => demo.Desk!.Place.Open();
+
+    private static ILocator Heading(IPage page, string name) => page.GetByRole(AriaRole.Heading, new() { Name = name });
+
+    [Fact]
+    public async Task Today_shows_the_most_urgent_first_and_leads_to_it()
+    {
+        var page = await Open("/");
+        await Assertions.Expect(Heading(page, "Today").First).ToBeVisibleAsync();
+        var dues = await page.Locator(".matters .due").AllTextContentsAsync();
+        Assert.NotEmpty(dues);
+        await page.Locator(".matters a").First.ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToBeVisibleAsync();
+        Assert.DoesNotContain("Nobody here", await page.Locator("h1").TextContentAsync());
+    }
+
+    [Fact]
+    public async Task A_ruling_is_reached_one_answer_at_a_time_and_back_takes_a_step_back()
+    {
+        var page = await Open("/ruling?sheet=double+first+base&code=softball/12U", phone: true);
+        var steps = 0;
+        while (await page.Locator("article.ruling").CountAsync() == 0 && steps++ < 12) await page.Locator(".answers .answer").First.ClickAsync();
+        await Assertions.Expect(page.Locator("article.ruling .lines")).ToContainTextAsync("ball");
+        await page.GetByText("Why", new() { Exact = true }).First.ClickAsync();
+        await Assertions.Expect(page.Locator("ul.why li").First).ToBeVisibleAsync();
+        await page.GoBackAsync();
+        await Assertions.Expect(page.Locator(".answers .answer").First).ToBeVisibleAsync();
+        Assert.InRange(steps, 2, 11);
+    }
+
+    [Fact]
+    public async Task Facts_said_can_be_taken_back_and_the_play_ruled_under_another_code()
+    {
+        var page = await Open("/ruling?sheet=double+first+base&code=softball/12U&f=bag+at+first+is+double&f=her+foot+is+white+part+only&f=throw+is+from+the+fair+side&f=appeal+is+before+she+returned&far=true");
+        await Assertions.Expect(page.Locator(".ruling .lines")).ToContainTextAsync("batter-runner: out");
+        await page.SelectOptionAsync("#other", "baseball/12U");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Rule it there" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".ruling")).ToContainTextAsync("baseball/12U");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Take back: appeal is before she returned" }).ClickAsync();
+        Assert.DoesNotContain("appeal+is", page.Url);
+    }
+
+    [Fact]
+    public async Task A_question_is_kept_in_the_log_and_looked_at()
+    {
+        var page = await Open("/ruling?q=She+only+got+the+white+one&sheet=double+first+base&code=softball/12U&f=bag+at+first+is+double&f=her+foot+is+white+part+only&far=true");
+        await page.GetByText("Somebody has to look at this again").ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep in the questions log" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("She only got the white one");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Looked at" }).First.ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Looked at" })).ToHaveCountAsync(0);
+        using var store = Store();
+        Assert.Contains(store.Trail.Where(t => t.What == "AskedQuestion").AsEnumerable(), t => t.Deed == "changed" && t.By.Contains("chief", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_sheet_shows_its_table_and_where_each_value_comes_from()
+    {
+        var page = await Open("/codes?code=softball/12U%2BTarnholt");
+        await page.FillAsync("#part", "courtesy");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "courtesy runner", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator("table").First).ToContainTextAsync("catcher only");
+        await Assertions.Expect(page.Locator("table").First).ToContainTextAsync("Tarnholt");
+        await Assertions.Expect(Heading(page, "Decision table")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_local_option_is_proposed_its_faults_shown_mended_and_published()
+    {
+        const string bad = "Layer: Farrowgate\nkind: league\non: Oslemoor\ntitle: Farrowgate League softball options (2026)\n\nSheet: run limit in an inning\nSet run limit\n  softball from 2026-01-01 = many | Farrowgate options 2026, 1 | our own\n\nSheet: double first base\nSet nothing of the kind\n  softball = yes | Farrowgate options 2026, 2 | our own\n";
+        var page = await Open("/options/new");
+        await page.SelectOptionAsync("#league", "farrowgate");
+        await page.FillAsync("#text", bad);
+        await page.GetByRole(AriaRole.Button, new() { Name = "See what it does" }).ClickAsync();
+        await Assertions.Expect(page.Locator("ul.warn")).ToContainTextAsync("nothing of the kind");
+        await Assertions.Expect(page.Locator("ul.warn")).ToContainTextAsync("many");
+        await page.SelectOptionAsync("#league", "farrowgate");
+        await page.FillAsync("#text", bad[..bad.IndexOf("\nSheet: double", StringComparison.Ordinal)].Replace("many", "6 runs"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "See what it does" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "Nothing left open, nothing contradicted")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("table").First).ToContainTextAsync("6 runs");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Propose it" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Publish version 1" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Version 1, published");
+        await page.GotoAsync("/codes/run-limit-in-an-inning?code=softball/12U%2BFarrowgate");
+        await Assertions.Expect(page.Locator("table").First).ToContainTextAsync("6 runs");
+    }
+
+    [Fact]
+    public async Task The_crossover_prints_on_two_pages()
+    {
+        var page = await Open("/crossover?one=baseball/12U&two=softball/12U");
+        await Assertions.Expect(page.Locator(".sheet li").First).ToBeVisibleAsync();
+        var pdf = await page.PdfAsync(new() { Format = "Letter", PreferCSSPageSize = false });
+        var pages = System.Text.RegularExpressions.Regex.Count(System.Text.Encoding.Latin1.GetString(pdf), @"/Type\s*/Page\b");
+        Assert.InRange(pages, 1, 2);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Everything that differs" }).ClickAsync();
+        Assert.True(await page.Locator(".difference").CountAsync() > 50);
+    }
+
+    [Fact]
+    public async Task A_person_is_found_changed_and_the_change_is_in_the_trail()
+    {
+        var page = await Open("/people?role=President");
+        await page.Locator("tbody a").First.ClickAsync();
+        await page.FillAsync("#given", "Changed");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep the change" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Changed");
+        await page.GotoAsync("/trail");
+        await Assertions.Expect(page.Locator("tbody tr").First).ToContainTextAsync("→ Changed");
+    }
+
+    [Fact]
+    public async Task A_minor_gets_no_phone_whoever_enters_it()
+    {
+        var page = await Open("/people/youth-01");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Only through a guardian");
+        await page.FillAsync("#phone", "555 0177");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep the change" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("reached through a guardian");
+        using var store = Store();
+        Assert.Null(store.People.Single(p => p.Key == "youth-01").Phone);
+    }
+
+    [Fact]
+    public async Task A_letter_to_a_minor_goes_to_the_guardian_with_a_second_adult()
+    {
+        var page = await Open("/people/youth-02");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Write to the guardians" }).ClickAsync();
+        await page.FillAsync("#subject", "Saturday");
+        await page.SelectOptionAsync("#second", "coordinator-01");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make the letter" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "The letter is ready")).ToBeVisibleAsync();
+        using var store = Store();
+        var (guardian, second) = (store.People.Single(p => p.Key == "guardian-02"), store.People.Single(p => p.Key == "coordinator-01"));
+        var mail = await page.GetByRole(AriaRole.Link, new() { Name = "Open in your mail" }).GetAttributeAsync("href");
+        Assert.Contains(Uri.EscapeDataString(guardian.Mail!), mail);
+        Assert.Contains("cc=" + Uri.EscapeDataString(second.Mail!), mail);
+    }
+
+    [Fact]
+    public async Task A_file_is_tried_its_faults_shown_and_then_taken_in()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        var (bad, good) = (Path.Combine(folder, "bad.csv"), Path.Combine(folder, "good.csv"));
+        await File.WriteAllTextAsync(bad, "team,name,league,division\nX-1,Rooks,nowhere,SB 12U\nX-2,,tarnholt,SB 99\n");
+        await File.WriteAllTextAsync(good, "team,name,league,division\nX-1,Rooks,tarnholt,SB 12U\n");
+        var page = await Open("/files");
+        await page.SelectOptionAsync("#kind", "teams");
+        await page.SetInputFilesAsync("#file", bad);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it in" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "Nothing was changed")).ToBeVisibleAsync();
+        Assert.Equal(3, await page.Locator("tbody tr").CountAsync());
+        await page.GotoAsync("/files");
+        await page.SelectOptionAsync("#kind", "teams");
+        await page.SetInputFilesAsync("#file", good);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Try it" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("1 added");
+        using (var store = Store()) Assert.False(store.Teams.Any(t => t.Key == "X-1"));
+        await page.GotoAsync("/files");
+        await page.SelectOptionAsync("#kind", "teams");
+        await page.SetInputFilesAsync("#file", good);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it in" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "Taken in")).ToBeVisibleAsync();
+        using (var store = Store()) Assert.True(store.Teams.Any(t => t.Key == "X-1"));
+        Directory.Delete(folder, true);
+    }
+
+    [Fact]
+    public async Task The_night_theme_stays_and_a_seat_can_be_changed()
+    {
+        var page = await Open("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Night colours" }).ClickAsync();
+        await page.GotoAsync("/leagues");
+        Assert.Equal("night", await page.Locator("html").GetAttributeAsync("data-theme"));
+        await page.SelectOptionAsync("#seat", "manager-tar-sb12u-1");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Change seat" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".banner")).ToContainTextAsync("Manager");
+        await Assertions.Expect(page.Locator("header nav").GetByRole(AriaRole.Link, new() { Name = "People" })).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_ruling_can_be_reached_by_keyboard_alone()
+    {
+        var page = await Open("/ruling?sheet=infield+fly&code=baseball/12U");
+        for (var steps = 0; steps < 14 && await page.Locator("article.ruling").CountAsync() == 0; steps++)
+        {
+            for (var tabs = 0; tabs < 60; tabs++)
+            {
+                await page.Keyboard.PressAsync("Tab");
+                if (await page.EvaluateAsync<bool>("document.activeElement.matches('.answers .answer')")) break;
+            }
+            await page.Keyboard.PressAsync("Enter");
+            await page.WaitForLoadStateAsync();
+        }
+        await Assertions.Expect(page.Locator("article.ruling")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_league_and_a_game_lead_to_the_rule_code_and_a_calendar()
+    {
+        var page = await Open("/leagues", seat: "nobody");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Tarnholt League" }).ClickAsync();
+        var feed = await page.Context.APIRequest.GetAsync(await page.GetByRole(AriaRole.Link, new() { Name = "Calendar feed" }).GetAttributeAsync("href") ?? "");
+        Assert.StartsWith("BEGIN:VCALENDAR", await feed.TextAsync());
+        await page.Locator(".rows a").First.ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Rule a play of this game" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "What happened?")).ToBeVisibleAsync();
+        Assert.DoesNotContain("Crew", await page.ContentAsync());
+    }
+}
