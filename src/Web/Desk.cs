@@ -69,7 +69,7 @@ public static class Desk
         services.AddScoped<Sitting>();
         services.AddSingleton(new Shelf(settings, settings.Place.Open));
         services.AddRazorComponents();
-        services.AddAntiforgery(o => o.Cookie.SameSite = SameSiteMode.Strict);
+        services.AddAntiforgery(o => { o.Cookie.SameSite = SameSiteMode.Strict; o.SuppressXFrameOptionsHeader = true; });
         services.AddIdentityCore<Account>(identity =>
         {
             identity.Stores.SchemaVersion = IdentitySchemaVersions.Version3;

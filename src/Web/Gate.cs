@@ -21,12 +21,20 @@ public static class Gate
         await context.Response.WriteAsync(viewer.Person is null ? "Sign in first." : "Your role does not open this page.");
     }
 
+    /// <summary>The page says that what was asked for is not there, and so does the answer's number: set at the last moment, since a page stops being made once it is.</summary>
+    public static void Missing(this HttpContext? context) => context?.Response.OnStarting(() =>
+    {
+        context.Response.StatusCode = StatusCodes.Status404NotFound;
+        return Task.CompletedTask;
+    });
+
     /// <summary>Nothing from elsewhere is loaded, nothing is shown inside other sites, and pages with people in them are not kept by browsers.</summary>
     public static async Task Headers(HttpContext context, Func<Task> next)
     {
         var headers = context.Response.Headers;
         headers.ContentSecurityPolicy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
         headers.XContentTypeOptions = "nosniff";
+        headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";

@@ -1,0 +1,207 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Routing;
+using Umpirage.District.People;
+using Umpirage.Web;
+
+namespace Umpirage.Tests.Screen;
+
+/// <summary>Each role at each door and each record of the demonstration; what leaks; forms from elsewhere; headers; the trail.</summary>
+[Collection("screen")]
+public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
+{
+    /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
+    private static readonly (string Seat, string[] Opens)[] Roles =
+    [
+        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change"]),
+        ("assigner", ["people", "letters"]),
+        ("umpire-001", ["people", "letters", "questions"]),
+        ("umpire-050", []),
+        ("youth-01", []),
+        ("guardian-01", []),
+        ("president-tarnholt", ["people", "options"]),
+        ("safety-tarnholt", ["people"]),
+        ("manager-tar-sb12u-1", []),
+        ("coordinator-01", []),
+        ("committee-1", []),
+        ("nobody", []),
+    ];
+
+    /// <summary>Every page with what opens it; "public" is open to all, "own" to all who are signed in.</summary>
+    private static readonly (string Path, string Opens)[] Pages =
+    [
+        ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
+        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
+    ];
+
+    /// <summary>Every deed with what opens it.</summary>
+    private static readonly (string Path, string Opens, (string, string)[] Fields)[] Deeds =
+    [
+        ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
+        ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
+        ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
+        ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
+        ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
+        ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
+        ("/sign-in", "public", [("name", "x"), ("password", "y")]), ("/sign-in/passkey", "public", [("credential", "{}")]), ("/sign-in/passkey/options", "public", []),
+        ("/first-run", "public", [("code", "x"), ("district", "x"), ("zone", "x"), ("given", "x"), ("name", "x"), ("password", "x")]),
+    ];
+
+    private static bool May(string seat, string opens) => opens == "public" || (seat != "nobody" && (opens == "own" || Roles.Single(r => r.Seat == seat).Opens.Contains(opens)));
+
+    [Fact]
+    public async Task Each_role_comes_in_at_its_own_doors_only()
+    {
+        var wrong = new List<string>();
+        foreach (var (seat, _) in Roles)
+        {
+            using var door = new Door(demo.Desk!.Address, seat);
+            foreach (var (path, opens) in Pages)
+            {
+                var (status, _, _) = await door.Get(path);
+                var allowed = May(seat, opens);
+                var fine = allowed ? status == HttpStatusCode.OK : seat == "nobody" ? status == HttpStatusCode.Redirect : status == HttpStatusCode.Forbidden;
+                if (!fine) wrong.Add($"{seat} GET {path}: {(int)status}, {(allowed ? "should come in" : "should not")}");
+            }
+        }
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public async Task No_deed_is_done_by_a_role_that_may_not_and_none_without_the_pages_own_token()
+    {
+        var wrong = new List<string>();
+        foreach (var (seat, _) in Roles)
+            foreach (var (path, opens, fields) in Deeds)
+            {
+                using var door = new Door(demo.Desk!.Address, seat);
+                long before;
+                using (var store = demo.Desk.Place.Open()) before = store.Trail.Max(t => t.Number);
+                var (status, _, _) = await door.Post(path, fields, token: false);
+                if (May(seat, opens) ? status != HttpStatusCode.BadRequest : status is not (HttpStatusCode.Forbidden or HttpStatusCode.Unauthorized)) wrong.Add($"{seat} POST {path} without token: {(int)status}");
+                if (May(seat, opens)) continue;
+                (status, _, _) = await door.Post(path, fields);
+                if (status is not (HttpStatusCode.Forbidden or HttpStatusCode.Unauthorized)) wrong.Add($"{seat} POST {path}: {(int)status}");
+                using (var store = demo.Desk.Place.Open()) if (store.Trail.Max(t => t.Number) != before) wrong.Add($"{seat} POST {path} wrote something");
+            }
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void Every_door_says_what_it_needs_and_stands_in_the_lists_above()
+    {
+        var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
+        using var app = Desk.Build(settings);
+        var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Append("/people/x").ToList();
+        var wrong = new List<string>();
+        foreach (var door in doors)
+        {
+            var pattern = "/" + door.RoutePattern.RawText!.TrimStart('/');
+            if (pattern.Contains("desk.", StringComparison.Ordinal) || pattern.Contains("_framework", StringComparison.Ordinal) || pattern.Contains("_blazor", StringComparison.Ordinal)) continue;
+            if (door.Metadata.GetMetadata<NeedsAttribute>() is null && door.Metadata.GetMetadata<ForAnybodyAttribute>() is null) wrong.Add($"{pattern} says nothing of who may");
+            var like = "^" + Regex.Replace(Regex.Escape(pattern), @"\\\{[^}]*}", "[^/]+") + "$";
+            if (!known.Any(k => Regex.IsMatch(k, like))) wrong.Add($"{pattern} is in no list");
+        }
+        Assert.True(doors.Count > 35, $"{doors.Count} doors");
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public async Task Records_of_others_do_not_leak()
+    {
+        using var store = demo.Desk!.Place.Open();
+        var people = store.People.ToList();
+        var minors = people.Where(p => p.IsMinor).ToList();
+        var logs = store.Appearances.Take(400).ToList();
+        var teamOf = store.Teams.ToDictionary(t => t.Key);
+        var game = store.Games.Single(g => g.Key == logs[0].Game);
+        string[] paths =
+        [
+            "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
+            $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/questions", "/letters/new?part=a&to=youth-01",
+        ];
+        paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
+        var wrong = new List<string>();
+        var seen = 0;
+        foreach (var (seat, opens) in Roles)
+        {
+            using var door = new Door(demo.Desk.Address, seat);
+            var roles = store.Roles.Where(r => r.Person == seat).ToList();
+            foreach (var path in paths)
+            {
+                var (status, body, _) = await door.Get(path);
+                if (status != HttpStatusCode.OK) continue;
+                seen++;
+                // the chief and the assigner reach any adult; everybody else their own entry, a guardian also the child's
+                foreach (var person in people.Where(p => p.Phone is not null && (body.Contains(p.Phone, StringComparison.Ordinal) || body.Contains(p.Mail!, StringComparison.OrdinalIgnoreCase))))
+                    if (seat is not ("chief" or "assigner") && person.Key != seat) wrong.Add($"{seat} {path} shows how to reach {person.Key}");
+                if (seat != "chief")
+                    foreach (var minor in minors.Where(m => body.Contains($"{m.Given} {m.Family}", StringComparison.Ordinal))) wrong.Add($"{seat} {path} shows the family name of {minor.Key}");
+                if (path.StartsWith("/games/", StringComparison.Ordinal) && body.Contains("Pitching, as counted", StringComparison.Ordinal)
+                    && !(seat == "chief" || roles.Any(r => (r.Role == Role.President && (teamOf[game.Home].League == r.League || teamOf[game.Visitor].League == r.League)) || (r.Role == Role.Manager && (r.Team == game.Home || r.Team == game.Visitor))))) wrong.Add($"{seat} {path} shows pitching logs");
+                // another's page opens to those who may see people of that league, or to the person and the guardian
+                if (path.StartsWith("/people/", StringComparison.Ordinal) && people.Single(p => p.Key == path[8..]) is var whom && !Sees(seat, whom)) wrong.Add($"{seat} {path} is open");
+            }
+        }
+        Assert.Empty(wrong);
+        Assert.True(seen > 100, $"{seen} pages seen");
+
+        static bool Sees(string seat, Person whom) => seat is "chief" or "assigner" or "umpire-001" || seat == whom.Key || (seat == "guardian-01" && whom.Key == "youth-01")
+            || (seat is "president-tarnholt" or "safety-tarnholt" && whom.League == "tarnholt");
+    }
+
+    [Fact]
+    public async Task A_manager_sees_the_own_pitchers_only()
+    {
+        using var store = demo.Desk!.Place.Open();
+        var log = store.Appearances.First(a => a.Team == "TAR-SB12U-1");
+        var game = store.Games.Single(g => g.Key == log.Game);
+        var other = game.Home == "TAR-SB12U-1" ? game.Visitor : game.Home;
+        using var door = new Door(demo.Desk.Address, "manager-tar-sb12u-1");
+        var (_, body, _) = await door.Get($"/games/{log.Game}");
+        Assert.Contains("<td>TAR-SB12U-1</td>", body);
+        Assert.DoesNotContain($"<td>{other}</td>", body);
+    }
+
+    [Fact]
+    public async Task Fields_that_a_form_does_not_have_change_nothing()
+    {
+        using var door = new Door(demo.Desk!.Address, "chief");
+        var (status, _, _) = await door.Post("/people/manager-pel-sb8u-1", [("given", "Ilse"), ("family", "Cranmoss"), ("band", "adult"), ("key", "chief"), ("league", "tarnholt"), ("roles", "chief"), ("Person", "chief"), ("IsMinor", "true")]);
+        Assert.Equal(HttpStatusCode.Redirect, status);
+        using var store = demo.Desk.Place.Open();
+        var person = store.People.Single(p => p.Key == "manager-pel-sb8u-1");
+        Assert.Equal(("Ilse", "pellwick"), (person.Given, person.League));
+        Assert.DoesNotContain(store.Roles.Where(r => r.Person == person.Key).AsEnumerable(), r => r.Role == Role.Chief);
+    }
+
+    [Fact]
+    public async Task Headers_forbid_what_the_desk_does_not_use_and_redirects_stay_at_home()
+    {
+        using var door = new Door(demo.Desk!.Address, "chief");
+        var (_, _, response) = await door.Get("/people/youth-01");
+        string Header(string name) => string.Join(',', response.Headers.TryGetValues(name, out var values) ? values : []);
+        Assert.Contains("default-src 'none'", Header("Content-Security-Policy"));
+        Assert.DoesNotContain("unsafe", Header("Content-Security-Policy"));
+        Assert.Equal("nosniff", Header("X-Content-Type-Options"));
+        Assert.Equal("DENY", Header("X-Frame-Options"));
+        Assert.Equal("no-referrer", Header("Referrer-Policy"));
+        Assert.Equal("", Header("Server"));
+        Assert.True(response.Headers.CacheControl!.NoStore);
+        foreach (var to in (string[])["https://elsewhere.example/", "//elsewhere.example", "/\\elsewhere.example", "javascript:alert(1)"])
+            Assert.Equal("/", (await door.Post("/theme", [("theme", "sun"), ("to", to)])).Response.Headers.Location!.ToString());
+    }
+
+    [Fact]
+    public async Task Words_typed_come_back_as_words()
+    {
+        using var door = new Door(demo.Desk!.Address, "chief");
+        foreach (var path in (string[])["/ruling?q=<script>alert(1)</script>", "/codes?part=\"><img src=x>", "/codes/<b>x", "/people?part=<i>", "/ruling?sheet=<b>x</b>&code=<u>y", "/leagues/<b>x", "/crossover?one=<b>x"])
+        {
+            var (_, body, _) = await door.Get(path);
+            foreach (var raw in (string[])["<script>alert", "<img src=x", "<b>x", "<i>\"", "<u>y"]) Assert.DoesNotContain(raw, body);
+        }
+    }
+}
