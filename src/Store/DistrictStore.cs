@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
@@ -36,8 +35,6 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<LocalOption> Options => Set<LocalOption>();
     public DbSet<AskedQuestion> Questions => Set<AskedQuestion>();
     public DbSet<TrailEntry> Trail => Set<TrailEntry>();
-
-    protected override Version SchemaVersion => IdentitySchemaVersions.Version3;
 
     protected override void OnModelCreating(ModelBuilder builder)
     {

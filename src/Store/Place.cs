@@ -1,5 +1,7 @@
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Design;
+using Microsoft.Extensions.DependencyInjection;
 using Umpirage.Store.Postgres;
 using Umpirage.Store.Sqlite;
 
@@ -15,9 +17,13 @@ public sealed record Place(string? File, string? Postgres)
 
     public DbContextOptions Options()
     {
-        if (Postgres is not null) return new DbContextOptionsBuilder<PostgresStore>().UseNpgsql(Postgres).Options;
-        return new DbContextOptionsBuilder<SqliteStore>().UseSqlite(Connection).Options;
+        if (Postgres is not null) return new DbContextOptionsBuilder<PostgresStore>().UseNpgsql(Postgres).UseApplicationServiceProvider(WithPasskeys).Options;
+        return new DbContextOptionsBuilder<SqliteStore>().UseSqlite(Connection).UseApplicationServiceProvider(WithPasskeys).Options;
     }
+
+    /// <summary>The tables of accounts hold passkeys too only when told so here.</summary>
+    private static readonly IServiceProvider WithPasskeys =
+        new ServiceCollection().Configure<IdentityOptions>(o => o.Stores.SchemaVersion = IdentitySchemaVersions.Version3).BuildServiceProvider();
 
     /// <summary>The file's connection: writers wait up to half a minute for each other, and references are held.</summary>
     public string Connection => $"Data Source={File};Foreign Keys=True;Default Timeout=30;Pooling=True";

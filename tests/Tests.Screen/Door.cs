@@ -45,7 +45,7 @@ public sealed partial class Door : IDisposable
 
     public Task<(HttpStatusCode Status, string Body, HttpResponseMessage Response)> SignIn(string name, string password) => Post("/sign-in", [("name", name), ("password", password), ("to", "/")]);
 
-    public IReadOnlyList<System.Net.Cookie> Cookies => [.. cookies.GetAllCookies()];
+    public IReadOnlyList<System.Net.Cookie> Cookies => [.. cookies.GetAllCookies().Cast<System.Net.Cookie>()];
 
     [GeneratedRegex("name=\"__RequestVerificationToken\" value=\"([^\"]+)\"")]
     private static partial Regex Token();

@@ -80,6 +80,7 @@ public partial class SignInTests(Browser browser)
         using var chief = new Door(desk.Address);
         await chief.SignIn("una", Password);
         var (_, body, _) = await chief.Post("/people/kit/account", [("name", "kit")], from: "/me");
+        Assert.Contains("class=\"secret\"", body);
         var secret = Regex.Match(body, "class=\"secret\">([a-z0-9]{16})<").Groups[1].Value;
         using var kit = new Door(desk.Address);
         Assert.Equal(HttpStatusCode.Redirect, (await kit.SignIn("kit", secret)).Status);
@@ -100,6 +101,7 @@ public partial class SignInTests(Browser browser)
         await page.FillAsync("#name", "una");
         await page.FillAsync("#password", Password);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("Today");
         await page.GotoAsync("/me");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add a passkey" }).ClickAsync();
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("passkey 1");

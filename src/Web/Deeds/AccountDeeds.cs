@@ -16,7 +16,7 @@ internal static class AccountDeeds
         app.MapPost("/sign-in", async ([FromForm] string name, [FromForm] string password, [FromForm] string? to, SignInManager<Account> signIn) =>
             (await signIn.PasswordSignInAsync(QuestionDeeds.Cut(name, 80), password, isPersistent: true, lockoutOnFailure: true)).Succeeded
                 ? Doors.Back(to) : (IResult)Doors.Show<SignInForm>(new { To = to ?? "/", Failed = true }, StatusCodes.Status401Unauthorized)).ForAnybody().RequireRateLimiting("sign-in");
-        app.MapPost("/sign-out", async (SignInManager<Account> signIn) => { await signIn.SignOutAsync(); return Results.Redirect("/sign-in"); }).ForAnybody();
+        app.MapPost("/sign-out", async (IFormCollection _, SignInManager<Account> signIn) => { await signIn.SignOutAsync(); return Results.Redirect("/sign-in"); }).ForAnybody();
         app.MapPost("/sign-in/passkey/options", async (IFormCollection _, SignInManager<Account> signIn) => Results.Content(await signIn.MakePasskeyRequestOptionsAsync(null), "application/json")).ForAnybody().RequireRateLimiting("sign-in");
         app.MapPost("/sign-in/passkey", async ([FromForm] string credential, [FromForm] string? to, SignInManager<Account> signIn) =>
             (await signIn.PasskeySignInAsync(credential)).Succeeded ? Doors.Back(to) : (IResult)Doors.Show<SignInForm>(new { To = to ?? "/", Failed = true }, StatusCodes.Status401Unauthorized)).ForAnybody().RequireRateLimiting("sign-in");

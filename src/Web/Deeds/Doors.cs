@@ -5,7 +5,10 @@ using Umpirage.Web.Parts;
 
 namespace Umpirage.Web.Deeds;
 
-/// <summary>All doors through which something is done. Each names what it needs.</summary>
+/// <summary>
+/// All doors through which something is done. Each names what it needs, and each takes a form, even an empty one: reading it is what checks
+/// that it came from a page of the desk.
+/// </summary>
 public static class Doors
 {
     public static void Map(WebApplication app)

@@ -27,7 +27,7 @@ internal static class QuestionDeeds
             store.SaveChanges();
             return sitting.Viewer.May(Deed.SeeQuestions) ? Results.Redirect($"/questions#{key}") : Doors.Show<Parts.Told>(new { Title = "Kept", Text = "Your question is in the log." });
         }).Needs(Deed.KeepQuestion);
-        app.MapPost("/questions/{key}/done", (string key, Sitting sitting, DistrictStore store) =>
+        app.MapPost("/questions/{key}/done", (string key, IFormCollection _, Sitting sitting, DistrictStore store) =>
         {
             if (store.Questions.Find(key) is not { } question) return Results.NotFound();
             store.Actor = sitting.Actor;
