@@ -79,6 +79,8 @@ public static class Desk
             identity.Lockout.DefaultLockoutTimeSpan = TimeSpan.FromMinutes(15);
             identity.Lockout.AllowedForNewUsers = true;
         }).AddSignInManager().AddEntityFrameworkStores<DistrictStore>().AddClaimsPrincipalFactory<PersonClaims>();
+        // a passkey is given to the page it was asked from, and on loopback that page has no https
+        services.Configure<IdentityPasskeyOptions>(keys => keys.ValidateOrigin = asked => ValueTask.FromResult(!asked.CrossOrigin && asked.Origin == $"{asked.HttpContext.Request.Scheme}://{asked.HttpContext.Request.Host}"));
         services.AddAuthentication(IdentityConstants.ApplicationScheme).AddIdentityCookies(cookies => cookies.ApplicationCookie!.Configure(cookie =>
         {
             cookie.Cookie.HttpOnly = true;
