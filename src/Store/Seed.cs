@@ -1,6 +1,9 @@
+using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 using Microsoft.EntityFrameworkCore.Storage;
+using Umpirage.District.Demo;
+using Umpirage.Store.Files;
 
 namespace Umpirage.Store;
 
@@ -17,6 +20,20 @@ public static class Seed
         }
         store.SaveChanges();
         transaction.Commit();
+    }
+
+    /// <summary>The files of the demonstration's Saturday, in the order in which they refer to each other.</summary>
+    private static readonly string[] Saturday = ["people", "clearances", "certificates", "games", "crews", "logs"];
+
+    /// <summary>Fills an empty store with the invented district and its Saturday.</summary>
+    /// <param name="text">Gives the text of a file of demo/oslemoor by its name.</param>
+    public static void Demo(DistrictStore store, Func<string, string> text)
+    {
+        store.Actor = "the demonstration's generator";
+        Put(store, Oslemoor.Make(Plan.Read(text)));
+        foreach (var kind in Saturday)
+            if (Import.Run(store, FileKind.Named(kind)!, Encoding.UTF8.GetBytes(text($"saturday/{kind}.csv")), dryRun: false) is { Fine: false } faulty)
+                throw new InvalidDataException($"demo/oslemoor/saturday/{kind}.csv, {faulty.Faults[0]}");
     }
 
     private static int Fill(DistrictStore store, IEntityType type, IEnumerable<object> records)

@@ -55,8 +55,7 @@ public static class Desk
             if (store.Users.Any() || store.District.Single() != Oslemoor.Facts) throw new InvalidDataException("--demo opens without sign-in, so it takes an empty store or a demonstration, never a district's own");
             return;
         }
-        store.Actor = "the demonstration's generator";
-        Seed.Put(store, Oslemoor.Make(Plan.Read(name => File.ReadAllText(Path.Combine(settings.DemoTables, name)))));
+        Seed.Demo(store, name => File.ReadAllText(Path.Combine(settings.DemoTables, name)));
     }
 
     private static void Add(IServiceCollection services, Settings settings)

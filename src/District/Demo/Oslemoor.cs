@@ -49,13 +49,13 @@ public static class Oslemoor
         return teams;
     }
 
-    /// <summary>Places of every game up to the coming week's; those of games up to today are filled as far as people go, at most one game a day each.</summary>
+    /// <summary>Places of every game up to the coming week's; those of games up to today are filled as far as people go, at most two games a day each, with a pause.</summary>
     private static IEnumerable<Assignment> Crews(Plan plan, Folk folk, IReadOnlyList<ScheduledGame> games, Dice dice)
     {
         var grades = folk.Officials.ToDictionary(o => o.Person);
         var minors = folk.People.Where(p => p.IsMinor).Select(p => p.Key).ToHashSet();
         var hours = folk.Hours.ToLookup(h => h.Person);
-        var busy = new HashSet<(string, DateOnly)>();
+        var busy = new List<(string Person, DateTime Start)>();
         var certified = folk.Certificates.ToLookup(c => c.Person);
         var rank = plan.Divisions.Select((d, i) => (d.Division.Key, i)).ToDictionary(x => x.Key, x => x.i);
         // nobody is put on a game with a clearance long gone; those that ran out in the last days are still on theirs, as it happens
@@ -69,12 +69,20 @@ public static class Oslemoor
             {
                 var day = DateOnly.FromDateTime(game.Start);
                 var who = day > DateOnly.FromDateTime(Now) ? null : dice.Shuffled(folk.Officials).FirstOrDefault(o =>
-                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && !busy.Contains((o.Person, day)) && !lapsed.Contains(o.Person)
+                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && Rested(busy.Where(b => b.Person == o.Person && b.Start.Date == game.Start.Date), game.Start) && !lapsed.Contains(o.Person)
                     && certified[o.Person].Any(c => c.Game == planned.Game && rank[c.Division] >= rank[game.Division] && (place != "plate" || c.Position == Position.Plate))
                     && hours[o.Person].Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start).AddHours(2) <= h.Until));
-                if (who is not null) busy.Add((who.Person, day));
+                if (who is not null) busy.Add((who.Person, game.Start));
                 yield return new(game.Key, place, who?.Person);
             }
         }
     }
+
+    private static bool Rested(IEnumerable<(string Person, DateTime Start)> worked, DateTime start)
+    {
+        var all = worked.ToList();
+        return all.Count < 2 && all.All(w => Math.Abs((start - w.Start).TotalHours) > HoursBetweenStarts);
+    }
+
+    private const double HoursBetweenStarts = 2.6;
 }
