@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Diamonds;
 using Umpirage.District.Options;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
@@ -32,7 +33,7 @@ public sealed class Shelf
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
-    private sealed record Reading(Codebook Book, string Stamp)
+    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures)
     {
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
         public ConcurrentDictionary<(string Sheet, string Code, DateOnly Day), Lazy<(Table? Table, IReadOnlyList<Finding> Findings)>> Tables { get; } = [];
@@ -63,7 +64,8 @@ public sealed class Shelf
             files.Add(layer);
         }
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes(RosterText + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
-        return new(Codebook.Read(new("roster.txt", RosterText), files), Convert.ToHexString(hash)[..8]);
+        var book = Codebook.Read(new("roster.txt", RosterText), files);
+        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase));
     }
 
     private string RosterText => File.ReadAllText(Path.Combine(settings.Codes, "roster.txt"));
@@ -84,6 +86,9 @@ public sealed class Shelf
         findings.AddRange(faults);
         return table;
     }
+
+    /// <summary>How a subject is pictured; null where it has no picture of its own.</summary>
+    public Picture? Picture(string sheet) => now.Pictures.GetValueOrDefault(sheet);
 
     /// <summary>Two codes compared, sheet by sheet; kept like tables are.</summary>
     public IReadOnlyList<SheetDifference> Crossover(string one, string two, DateOnly day, List<string> faults)

@@ -19,6 +19,7 @@ public partial class ArrowTests
         ("District", "Pitchers", "Who pitched how much, as each counter wrote it.", []),
         ("District", "Options", "Local options of leagues, proposed and published.", []),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
+        ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
@@ -33,7 +34,7 @@ public partial class ArrowTests
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Today|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
