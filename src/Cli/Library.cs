@@ -1,3 +1,4 @@
+using Umpirage.Finder;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
@@ -39,6 +40,25 @@ internal static class Library
 
     public static IReadOnlyList<Play> Plays(string folder, List<Finding> findings) =>
         [.. Files(folder, "*.play").Select(f => PlayReader.Read(Name(f), File.ReadAllText(f), findings))];
+
+    /// <summary>The finder for these codes and plays; its index is made on first use and kept in the project's build folder, or with the codes it was made from.</summary>
+    public static SubjectFinder Finder(Request request, Codebook book)
+    {
+        var cache = Path.GetFullPath(Path.Combine(request.Codes, "..", ".build", "finder.index"));
+        return SubjectFinder.Open(book, Material(request), cache, Console.Error.WriteLine);
+    }
+
+    private static Material Material(Request request) => new(
+        [.. Files(Path.Combine(request.Codes, "sheets"), "*.sheet").Select(Text)], [.. Asked(request)], [.. Files(request.Casebook, "*.play").Select(Text)], Synonyms(request));
+
+    public static IEnumerable<SourceText> Asked(Request request) => Files(Path.Combine(request.Codes, "asked"), "*.asked").Select(Text);
+
+    /// <summary>The list of synonyms; an empty one where codes have none.</summary>
+    public static SourceText Synonyms(Request request)
+    {
+        var file = Path.Combine(request.Codes, "synonyms.txt");
+        return File.Exists(file) ? Text(file) : new(Name(file), "");
+    }
 
     /// <summary>Cases that could not be stated, as "ID | reason".</summary>
     public static IReadOnlyList<string> NotStated(string casebook) =>

@@ -9,7 +9,7 @@ internal static class Verb
 
     private static readonly Dictionary<string, Func<Request, int>> All = new()
     {
-        ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
+        ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
         ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
     };
@@ -39,6 +39,7 @@ internal static class Verb
           ./umpirage rule casebook/double-first-base/own-white-only-appealed.play
               the ruling on a described play: why, the source, what would change it, and how the other game rules it
 
+          ./umpirage find "PLAIN WORDS" [CODE]   which subject a question is about, and the facts its words state
           ./umpirage ask [SUBJECT] [CODE]        asks only what matters, then rules
           ./umpirage check [SHEET...]            proves every sheet, division, book and date free of gaps and conflicts
           ./umpirage casebook [FOLDER]           rules published plays and compares

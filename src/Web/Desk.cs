@@ -62,7 +62,7 @@ public static class Desk
     {
         services.AddSingleton(settings);
         services.AddSingleton<FirstRun>();
-        services.AddScoped<FindingWords>();
+        services.AddSingleton<FindingWords>();
         services.AddHttpContextAccessor();
         services.AddScoped(_ => settings.Place.Open());
         services.AddScoped<Sitting>();

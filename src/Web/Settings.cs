@@ -15,7 +15,7 @@ public sealed record Settings(string Root, Place Place, bool Demo, int Port, Dat
     public string Casebook => Path.Combine(Root, "casebook");
     public string DemoTables => Path.Combine(Root, "demo", "oslemoor");
     /// <summary>Where the finder keeps what it worked out.</summary>
-    public string FinderCache => Path.Combine(Root, ".build", "finder.cache");
+    public string FinderCache => Path.Combine(Root, ".build", "finder.index");
 
     /// <summary>Reads what was typed after "desk"; null, with the reason, when it cannot be used.</summary>
     public static Settings? Read(IReadOnlyList<string> args, string root, out string fault)

@@ -20,10 +20,13 @@ public sealed class Shelf
     private const int MostTables = 400, MostCrossovers = 20;
 
     private readonly Settings settings;
-    private readonly Func<DistrictStore> open;
+    private readonly Func<DistrictStore>? open;
     private volatile Reading now;
 
-    public Shelf(Settings settings, Func<DistrictStore> open)
+    /// <summary>The codes folder alone, without a district.</summary>
+    public static Shelf OfFiles(Settings settings) => new(settings, null);
+
+    public Shelf(Settings settings, Func<DistrictStore>? open)
     {
         (this.settings, this.open) = (settings, open);
         now = Read();
@@ -43,6 +46,7 @@ public sealed class Shelf
 
     private Reading Read()
     {
+        if (open is null) return Of([]);
         using var store = open();
         var published = store.Options.AsNoTracking().Where(o => o.Status == OptionStatus.Published).AsEnumerable().GroupBy(o => o.Layer).Select(g => g.MaxBy(o => o.Version)!).ToList();
         return Of(published.Select(o => new SourceText(o.Layer + ".layer", o.Text)));

@@ -1,4 +1,6 @@
+using Umpirage.Finder;
 using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.Cli.Verbs;
 
@@ -10,7 +12,14 @@ internal static class CheckVerb
         var unknown = request.Words.Where(w => book.Sheet(w) is null).ToList();
         foreach (var word in unknown) Console.Error.WriteLine($"there is no sheet '{word}'; {Rules.Ground.Words.Offer(word, [.. book.Sheets.Select(s => s.Name)])}");
         if (unknown.Count > 0) return Verb.Unusable;
-        var findings = Checker.Check(book, request.Words.Count == 0 ? null : request.Words);
+        List<Finding> findings = [.. Checker.Check(book, request.Words.Count == 0 ? null : request.Words)];
+        IReadOnlyList<string> names = [.. book.Sheets.Select(s => s.Name)];
+        if (request.Words.Count == 0)
+        {
+            foreach (var text in Library.Asked(request)) AskedReader.Read(text.File, text.Text, book.Sheet, names, findings);
+            var synonyms = Library.Synonyms(request);
+            Synonyms.Read(synonyms.File, synonyms.Text, findings);
+        }
         if (request.Json) Json.Write(findings.Select(f => new { kind = f.Kind.ToString(), file = f.File, line = f.Line, message = f.Message }));
         else
         {

