@@ -8,6 +8,11 @@ internal static class AppendOnly
     internal static readonly Dictionary<string, string> SqliteTriggers = new()
     {
         ["TrailKept"] = """CREATE TRIGGER "TrailKept" BEFORE UPDATE ON "Trail" BEGIN SELECT RAISE(ABORT, 'the trail is only ever added to'); END;""",
+        // what replaces a row deletes it without a word to the other trigger
+        ["TrailFirst"] = """
+            CREATE TRIGGER "TrailFirst" BEFORE INSERT ON "Trail" WHEN EXISTS (SELECT 1 FROM "Trail" WHERE "Number" = NEW."Number")
+            BEGIN SELECT RAISE(ABORT, 'the trail is only ever added to'); END;
+            """,
         ["TrailStays"] = """CREATE TRIGGER "TrailStays" BEFORE DELETE ON "Trail" BEGIN SELECT RAISE(ABORT, 'the trail is only ever added to'); END;""",
     };
 

@@ -83,7 +83,8 @@ public static class Backup
         using var command = store.Database.GetDbConnection().CreateCommand();
         command.Transaction = store.Database.CurrentTransaction!.GetDbTransaction();
         var columns = table.Columns.ToList();
-        command.CommandText = $"SELECT {string.Join(", ", columns.Select(c => Quoted(c.Name)))} FROM {Quoted(table.Name)} ORDER BY {string.Join(", ", table.PrimaryKey!.Columns.Select(c => Quoted(c.Name)))}";
+        var order = string.Join(", ", table.PrimaryKey!.Columns.Select(c => Ordered(store, c)));
+        command.CommandText = $"SELECT {string.Join(", ", columns.Select(c => Quoted(c.Name)))} FROM {Quoted(table.Name)} ORDER BY {order}";
         using var reader = command.ExecuteReader();
         while (reader.Read())
         {
@@ -91,6 +92,10 @@ public static class Backup
             yield return Encoding.UTF8.GetBytes(JsonSerializer.Serialize(values) + "\n");
         }
     }
+
+    /// <summary>Both databases give the rows in the same order, whatever language a server sorts in.</summary>
+    private static string Ordered(DistrictStore store, IColumn column) =>
+        Quoted(column.Name) + (column.ProviderClrType == typeof(string) && store.Database.IsNpgsql() ? " COLLATE \"C\"" : "");
 
     private static object Value(DbDataReader reader, int i, IColumn column)
     {

@@ -44,14 +44,22 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
-        TrailWriter.Write(this);
-        return base.SaveChanges(acceptAllChangesOnSuccess);
+        var entries = TrailWriter.Write(this);
+        try { return base.SaveChanges(acceptAllChangesOnSuccess); }
+        catch { Forget(entries); throw; }
     }
 
-    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    public override async Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
-        TrailWriter.Write(this);
-        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+        var entries = TrailWriter.Write(this);
+        try { return await base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken); }
+        catch { Forget(entries); throw; }
+    }
+
+    /// <summary>What was not saved leaves no trail: a second try writes its own.</summary>
+    private void Forget(IReadOnlyList<TrailEntry> entries)
+    {
+        foreach (var entry in entries) Entry(entry).State = EntityState.Detached;
     }
 
     /// <summary>Puts a record in place of the one with the same key, or adds it.</summary>

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
+using Umpirage.District.Calendar;
 using Umpirage.District.People;
 
 namespace Umpirage.Store;
@@ -11,9 +12,12 @@ internal static class TrailWriter
 {
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static void Write(DistrictStore store)
+    /// <summary>Returns the entries it adds to what is saved.</summary>
+    public static IReadOnlyList<TrailEntry> Write(DistrictStore store)
     {
         store.ChangeTracker.DetectChanges();
+        Dependents(store);
+        var written = new List<TrailEntry>();
         var at = DateTime.UtcNow;
         foreach (var entry in store.ChangeTracker.Entries().ToList())
         {
@@ -24,7 +28,7 @@ internal static class TrailWriter
             }
             if (entry.State is not (EntityState.Added or EntityState.Modified or EntityState.Deleted)) continue;
             if (entry.State == EntityState.Modified && entry.Properties.All(p => !p.IsModified || Equals(p.OriginalValue, p.CurrentValue))) { entry.State = EntityState.Unchanged; continue; }
-            store.Trail.Add(new()
+            written.Add(new()
             {
                 At = at, By = store.Actor, What = entry.Metadata.ClrType.Name, Key = KeyOf(entry),
                 Deed = entry.State switch { EntityState.Added => "added", EntityState.Deleted => "removed", _ => "changed" },
@@ -32,6 +36,15 @@ internal static class TrailWriter
                 After = entry.State == EntityState.Deleted ? null : Values(entry, p => p.CurrentValue),
             });
         }
+        store.Trail.AddRange(written);
+        return written;
+    }
+
+    /// <summary>The crew of a game goes with it; the database would remove it unseen.</summary>
+    private static void Dependents(DistrictStore store)
+    {
+        List<string> gone = [.. store.ChangeTracker.Entries<ScheduledGame>().Where(e => e.State == EntityState.Deleted).Select(e => e.Entity.Key)];
+        if (gone.Count > 0) store.RemoveRange(store.Assignments.Where(a => gone.Contains(a.Game)));
     }
 
     private static string KeyOf(EntityEntry entry) => string.Join('/', entry.Metadata.FindPrimaryKey()!.Properties.Select(p => Word(entry.Property(p.Name).CurrentValue)));

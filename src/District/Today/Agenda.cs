@@ -41,9 +41,15 @@ public static class Agenda
         var names = day.People.ToDictionary(p => p.Key);
         foreach (var game in day.Games.Where(g => Coming(day, g)))
             foreach (var place in places[game.Key])
-                foreach (var lapsed in clearances[place.Person!].GroupBy(c => c.Requirement).Where(r => r.All(c => c.Until < DateOnly.FromDateTime(game.Start) || c.From > DateOnly.FromDateTime(game.Start))))
-                    yield return new(MatterKind.Safety, game.Start, $"{names.GetValueOrDefault(place.Person!)?.ListName ?? "somebody"} may not be assigned: {lapsed.Key} ran out {Rules.Ground.CodeAddress.Day(lapsed.Max(c => c.Until))}", $"{place.Place}; {Name(day, game)}", game.Key);
+                foreach (var none in clearances[place.Person!].GroupBy(c => c.Requirement)
+                    .Where(r => r.All(c => c.Until < DateOnly.FromDateTime(game.Start) || c.From > DateOnly.FromDateTime(game.Start))))
+                    yield return new(MatterKind.Safety, game.Start,
+                        $"{names.GetValueOrDefault(place.Person!)?.ListName ?? "somebody"} may not be assigned: {none.Key} {Outside(none, DateOnly.FromDateTime(game.Start))}",
+                        $"{place.Place}; {Name(day, game)}", game.Key);
     }
+
+    private static string Outside(IEnumerable<Clearance> clearances, DateOnly on) => clearances.Where(c => c.Until < on).ToList() is { Count: > 0 } past
+        ? $"ran out {Rules.Ground.CodeAddress.Day(past.Max(c => c.Until))}" : $"begins {Rules.Ground.CodeAddress.Day(clearances.Min(c => c.From))}";
 
     private static IEnumerable<Matter> WithoutGuardian(Day day)
     {
@@ -59,7 +65,8 @@ public static class Agenda
         {
             if (!games.TryGetValue(twice.Key.Game, out var game)) continue;
             var team = twice.First().Team;
-            var next = day.Games.Where(g => g.Start >= day.Now && (g.Home == team || g.Visitor == team)).Select(g => (DateTime?)g.Start).Min();
+            var next = day.Games.Where(g => g.Start >= day.Now && g.Status is GameStatus.Planned or GameStatus.Moved && (g.Home == team || g.Visitor == team))
+                .Select(g => (DateTime?)g.Start).Min();
             yield return new(MatterKind.CountsDiffer, next ?? game.Start.Date.AddDays(14), $"Two counts differ: {Rules.Ground.Words.And([.. twice.Select(l => $"{l.Pitches} pitches ({l.Counter})")])}", $"{Name(day, game)}, {Rules.Ground.CodeAddress.Day(DateOnly.FromDateTime(game.Start))}", game.Key);
         }
     }

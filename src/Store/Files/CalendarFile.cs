@@ -16,7 +16,7 @@ public static class CalendarFile
     /// <summary>How long a game stands in a calendar, in hours (common practice, no source).</summary>
     private const int Hours = 2;
 
-    public static string Write(DistrictStore store, IEnumerable<ScheduledGame> games)
+    public static string Write(DistrictStore store, IReadOnlyCollection<ScheduledGame> games)
     {
         var teams = store.Teams.AsNoTracking().ToDictionary(t => t.Key, t => t.Name);
         var diamonds = store.Diamonds.AsNoTracking().ToDictionary(d => d.Key);
@@ -24,7 +24,8 @@ public static class CalendarFile
         var district = store.District.AsNoTracking().FirstOrDefault();
         var zone = district?.Zone ?? "Etc/UTC";
         var calendar = new Calendar { ProductId = "-//Umpirage//games//EN" };
-        calendar.AddTimeZone(new VTimeZone(zone));
+        // a zone is told with its offsets: a reader need not know the name
+        calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone, new DateTime(games.Select(g => g.Start.Year).DefaultIfEmpty(2026).Min(), 1, 1), includeHistoricalData: false));
         foreach (var game in games)
         {
             var diamond = diamonds[game.Diamond];
@@ -47,13 +48,13 @@ public static class CalendarFile
     public static Imported Read(DistrictStore store, byte[] bytes, bool dryRun)
     {
         var faults = new List<FileFault>();
-        var rows = new List<IReadOnlyDictionary<string, string>>();
+        var rows = new List<FileRow>();
         Calendar? calendar = null;
         try { calendar = bytes.Length > CsvText.Largest ? null : Calendar.Load(new System.Text.UTF8Encoding(false, true).GetString(bytes)); }
         catch (Exception fault) when (fault is not OutOfMemoryException) { faults.Add(new(1, "", fault.GetType().Name, "an iCalendar stream (RFC 5545)")); }
         if (calendar is null && faults.Count == 0) faults.Add(new(1, "", $"{bytes.Length} bytes", $"an iCalendar stream of at most {CsvText.Largest} bytes"));
         var zone = store.District.AsNoTracking().FirstOrDefault()?.Zone ?? "Etc/UTC";
-        var diamonds = store.Diamonds.AsNoTracking().AsEnumerable().GroupBy(d => d.Name, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.First().Key, StringComparer.OrdinalIgnoreCase);
+        var diamonds = store.Diamonds.AsNoTracking().AsEnumerable().ToLookup(d => d.Name, d => d.Key, StringComparer.OrdinalIgnoreCase);
         var number = 0;
         foreach (var one in calendar?.Events ?? Enumerable.Empty<CalendarEvent>())
         {
@@ -61,16 +62,37 @@ public static class CalendarFile
             var key = one.Uid is { } uid && uid.EndsWith(Domain, StringComparison.Ordinal) ? uid[..^Domain.Length] : "";
             var game = key == "" ? null : store.Games.AsNoTracking().FirstOrDefault(g => g.Key == key);
             if (game is null) { faults.Add(new(number, "UID", one.Uid ?? "", "the identity of a game on record")); continue; }
-            if (one.Start is not { HasTime: true }) { faults.Add(new(number, "DTSTART", one.Start?.ToString() ?? "", "a day and a time")); continue; }
-            var start = one.Start.IsFloating ? one.Start.Value : one.Start.ToTimeZone(zone).Value;
-            if (one.Location is not { } place || !diamonds.TryGetValue(place, out var diamond)) { faults.Add(new(number, "LOCATION", one.Location ?? "", "the name of a diamond on record")); continue; }
+            if (one.Start is not { HasTime: true }) { faults.Add(new(number, "DTSTART", Said(one.Start), "a day and a time")); continue; }
+            if (Local(one.Start, zone) is not { } start) { faults.Add(new(number, "DTSTART", Said(one.Start), "a time in a zone of the IANA time zone database")); continue; }
+            // parks may call their diamonds alike: a game stays where it is unless the place named is another
+            List<string> named = [.. diamonds[one.Location ?? ""].Order(StringComparer.Ordinal)];
+            if ((named.Contains(game.Diamond) ? game.Diamond : named is [var only] ? only : null) is not { } diamond)
+            {
+                var allowed = named.Count > 1 ? $"a name that only one diamond has; {Rules.Ground.Words.And(named)} are all called so" : "the name of a diamond on record";
+                faults.Add(new(number, "LOCATION", one.Location ?? "", allowed));
+                continue;
+            }
             var status = one.Status == EventStatus.Cancelled ? game.Status is GameStatus.RainedOut ? GameStatus.RainedOut : GameStatus.CalledOff : start != game.Start ? GameStatus.Moved : game.Status;
-            rows.Add(new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+            rows.Add(new(number, new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
             {
                 ["game"] = key, ["division"] = game.Division, ["visitor"] = game.Visitor, ["home"] = game.Home, ["diamond"] = diamond,
                 ["day"] = Written.Day(DateOnly.FromDateTime(start)), ["start"] = Written.Clock(TimeOnly.FromDateTime(start)), ["status"] = GameFile.StatusWord(status),
-            });
+            }));
         }
         return Import.Rows(store, FileKind.Named("games")!, rows, faults, dryRun, null);
+    }
+
+    private static string Said(CalDateTime? start) =>
+        start is null ? "" : Written.Day(start.Date) + (start.Time is { } time ? " " + Written.Clock(time) : "") + (start.TzId is { } zone ? " " + zone : "");
+
+    /// <summary>A start in the district's clock, to the minute; null when its zone is none.</summary>
+    private static DateTime? Local(CalDateTime start, string zone)
+    {
+        try
+        {
+            var local = start.IsFloating ? start.Value : start.ToTimeZone(zone).Value;
+            return new(local.Ticks - local.Ticks % TimeSpan.TicksPerMinute);
+        }
+        catch (Exception fault) when (fault is ArgumentException or InvalidOperationException or KeyNotFoundException or TimeZoneNotFoundException) { return null; }
     }
 }

@@ -16,52 +16,65 @@ public static class CsvText
 
     private static readonly UTF8Encoding Strict = new(false, true);
 
-    /// <summary>Rows as header → cell. Faults of the file as such: encoding, headers, quoting.</summary>
-    public static List<IReadOnlyDictionary<string, string>> Read(byte[] bytes, IReadOnlyList<Column> columns, List<FileFault> faults)
+    /// <summary>Faults of the file as such: encoding, headers, quoting.</summary>
+    public static List<FileRow> Read(byte[] bytes, IReadOnlyList<Column> columns, List<FileFault> faults)
     {
-        var rows = new List<IReadOnlyDictionary<string, string>>();
+        var rows = new List<FileRow>();
         if (bytes.Length > Largest) { faults.Add(new(1, "", $"{bytes.Length} bytes", $"at most {Largest} bytes")); return rows; }
         string text;
         try { text = Strict.GetString(bytes).TrimStart('\uFEFF'); }
         catch (DecoderFallbackException) { faults.Add(new(1, "", "bytes that are not UTF-8", "a file saved as CSV UTF-8")); return rows; }
         if (text.Contains('\0')) { faults.Add(new(1, "", "a zero byte", "text")); return rows; }
-        var settings = new CsvConfiguration(CultureInfo.InvariantCulture)
+        // blank lines are counted, so that a fault names the row a spreadsheet shows
+        var number = 1;
+        var settings = new CsvConfiguration(CultureInfo.InvariantCulture) { MaxFieldSize = 200_000, IgnoreBlankLines = false, BadDataFound = args => Unquoted(args.RawRecord) };
+        void Unquoted(string record)
         {
-            MaxFieldSize = 200_000, IgnoreBlankLines = true,
-            BadDataFound = args => faults.Add(new(args.Context.Parser?.Row ?? 1, "", args.RawRecord.Trim(), "quotes around a whole cell, doubled inside it")),
-        };
+            if (faults.Count == 0 || faults[^1].Row != number) faults.Add(new(number, "", record.Trim(), "quotes around a whole cell, doubled inside it"));
+        }
         using var parser = new CsvParser(new StringReader(text), settings);
         try
         {
-            if (!parser.Read()) { faults.Add(new(1, "", "", $"a header row: {string.Join(",", columns.Select(c => c.Header))}")); return rows; }
-            var headers = parser.Record!.Select(h => h.Trim()).ToArray();
-            Headers(headers, columns, faults);
-            if (faults.Count > 0) return rows;
-            while (parser.Read())
+            string[]? headers = null;
+            for (; parser.Read(); number++)
             {
                 var cells = parser.Record!;
+                // a quote that is never closed takes the rest of the file into its cell
+                if (parser.RawRecord.Count(c => c == '"') % 2 == 1) Unquoted(parser.RawRecord);
                 if (cells.All(c => c.Trim() == "")) continue;
-                if (cells.Length != headers.Length) { faults.Add(new(rows.Count + 2, "", $"{cells.Length} cells", $"{headers.Length}, as many as headers")); if (faults.Count > 1000) return rows; }
-                if (rows.Count >= MostRows) { faults.Add(new(rows.Count + 2, "", "more rows", $"at most {MostRows} rows in a file")); return rows; }
+                if (headers is null)
+                {
+                    headers = [.. cells.Select(h => h.Trim())];
+                    Headers(number, headers, columns, faults);
+                    if (faults.Count > 0) return rows;
+                    continue;
+                }
+                if (cells.Length != headers.Length)
+                    faults.Add(new(number, "", $"{cells.Length} {(cells.Length == 1 ? "cell" : "cells")}", $"{headers.Length}, as many as headers"));
+                if (rows.Count >= MostRows) faults.Add(new(number, "", "more rows", $"at most {MostRows} rows in a file"));
+                if (faults.Count > 1000 || rows.Count >= MostRows) return rows;
                 var row = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
                 for (var i = 0; i < Math.Min(cells.Length, headers.Length); i++) row[headers[i]] = Plain(cells[i]);
-                rows.Add(row);
+                rows.Add(new(number, row));
             }
+            if (headers is null && faults.Count == 0) faults.Add(new(1, "", "", $"a header row: {string.Join(",", columns.Select(c => c.Header))}"));
         }
         catch (CsvHelperException fault)
         {
-            faults.Add(new(parser.Row, "", fault.GetType().Name, "comma-separated text"));
+            faults.Add(new(number, "", fault.GetType().Name, "comma-separated text"));
         }
         return rows;
     }
 
-    private static void Headers(string[] headers, IReadOnlyList<Column> columns, List<FileFault> faults)
+    private static void Headers(int number, string[] headers, IReadOnlyList<Column> columns, List<FileFault> faults)
     {
         List<string> known = [.. columns.Select(c => c.Header)];
         foreach (var header in headers.Where(h => !known.Contains(h, StringComparer.OrdinalIgnoreCase)))
-            faults.Add(new(1, header, header, $"one of the headers; {Rules.Ground.Words.Offer(header, known)}"));
-        foreach (var twice in headers.GroupBy(h => h, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1)) faults.Add(new(1, twice.Key, $"{twice.Count()} times", "each header once"));
-        foreach (var missing in columns.Where(c => c.Needed && !headers.Contains(c.Header, StringComparer.OrdinalIgnoreCase))) faults.Add(new(1, missing.Header, "", $"a column '{missing.Header}': {missing.Meaning}"));
+            faults.Add(new(number, header, header, $"one of the headers; {Rules.Ground.Words.Offer(header, known)}"));
+        foreach (var twice in headers.GroupBy(h => h, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
+            faults.Add(new(number, twice.Key, $"{twice.Count()} times", "each header once"));
+        foreach (var missing in columns.Where(c => c.Needed && !headers.Contains(c.Header, StringComparer.OrdinalIgnoreCase)))
+            faults.Add(new(number, missing.Header, "", $"a column '{missing.Header}': {missing.Meaning}"));
     }
 
     public static string Write(IReadOnlyList<Column> columns, IEnumerable<string?[]> rows)
@@ -79,10 +92,12 @@ public static class CsvText
         return text.ToString();
     }
 
+    /// <summary>A sign begins a formula too, unless the whole cell is a number.</summary>
     private static bool Formula(string cell) =>
-        cell.Length > 0 && (cell[0] is '=' or '@' or '\t' or '\r' || (cell[0] is '+' or '-' && (cell.Length == 1 || !char.IsAsciiDigit(cell[1]))));
+        cell.Length > 0 && (cell[0] is '=' or '@' or '\t' or '\r' || (cell[0] is '+' or '-'
+            && !double.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)));
 
-    private static string Guarded(string cell) => Formula(cell) || (cell.StartsWith('\'') && Formula(cell[1..])) ? "'" + cell : cell;
+    private static string Guarded(string cell) => Formula(cell.TrimStart('\'')) ? "'" + cell : cell;
 
     private static string Plain(string cell) => cell.StartsWith('\'') && Formula(cell.TrimStart('\'')) ? cell[1..] : cell;
 }

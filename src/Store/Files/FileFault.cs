@@ -4,7 +4,7 @@ namespace Umpirage.Store.Files;
 public sealed record FileFault(int Row, string Column, string Found, string Allowed)
 {
     public override string ToString() =>
-        $"row {Row}{(Column == "" ? "" : $", {Column}")}: found {(Found == "" ? "nothing" : $"'{Short(Found)}'")}; allowed is {Allowed}";
+        $"row {Row}{(Column == "" ? "" : $", {Column}")}: found {(Found == "" ? "nothing" : $"'{Short(Found.ReplaceLineEndings(" "))}'")}; allowed is {Allowed}";
 
     private static string Short(string text) => text.Length <= 60 ? text : text[..57] + "...";
 }

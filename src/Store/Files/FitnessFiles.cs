@@ -11,15 +11,17 @@ public sealed class ClearanceFile : FileKind
 
     public override IReadOnlyList<object> Read(Row row, Known known)
     {
-        var clearance = new Clearance(row.Known("person", known.People, "person"), row.Needed("requirement"), row.Day("from"), row.Day("until"), row.Needed("verified by", "who saw it"));
-        if (clearance.Until < clearance.From) row.Fault("until", Written.Day(clearance.Until), "a day not before 'from'");
+        var clearance = new Clearance(row.Known("person", known.People, "person"), row.Needed("requirement", "what was shown"), row.Day("from"), row.Day("until"),
+            row.Needed("verified by", "who saw it"));
+        if (clearance.Until < clearance.From && row.Fine("from", "until")) row.Fault("until", Written.Day(clearance.Until), "a day not before 'from'");
         return [clearance];
     }
 
     public override string Owner(object record) => record is Clearance c ? $"{c.Person}/{c.Requirement}/{c.From}" : "";
     public override IEnumerable<object> Stored(DistrictStore store) => store.Clearances;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Clearances.OrderBy(c => c.Person).ThenBy(c => c.Requirement).ThenBy(c => c.From).AsEnumerable().Select(c => new[] { c.Person, c.Requirement, Written.Day(c.From), Written.Day(c.Until), c.VerifiedBy });
+        store.Clearances.AsEnumerable().OrderBy(c => c.Person, StringComparer.Ordinal).ThenBy(c => c.Requirement, StringComparer.Ordinal).ThenBy(c => c.From)
+            .Select(c => new[] { c.Person, c.Requirement, Written.Day(c.From), Written.Day(c.Until), c.VerifiedBy });
 }
 
 public sealed class CertificateFile : FileKind
@@ -33,14 +35,15 @@ public sealed class CertificateFile : FileKind
     {
         var certificate = new Certificate(row.Known("person", known.People, "person"), row.Choice("game", ("softball", "softball"), ("baseball", "baseball")),
             row.Known("division", known.Divisions, "division"), row.Choice<Position>("position", p => p.ToString().ToLowerInvariant()), row.Day("from"), row.Day("until"));
-        if (certificate.Until < certificate.From) row.Fault("until", Written.Day(certificate.Until), "a day not before 'from'");
+        if (certificate.Until < certificate.From && row.Fine("from", "until")) row.Fault("until", Written.Day(certificate.Until), "a day not before 'from'");
         return [certificate];
     }
 
     public override string Owner(object record) => record is Certificate c ? $"{c.Person}/{c.Game}/{c.Division}/{c.Position}/{c.From}" : "";
     public override IEnumerable<object> Stored(DistrictStore store) => store.Certificates;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Certificates.OrderBy(c => c.Person).ThenBy(c => c.Game).ThenBy(c => c.Division).ThenBy(c => c.From).AsEnumerable()
+        store.Certificates.AsEnumerable().OrderBy(c => c.Person, StringComparer.Ordinal).ThenBy(c => c.Game, StringComparer.Ordinal)
+            .ThenBy(c => c.Division, StringComparer.Ordinal).ThenBy(c => c.From).ThenBy(c => c.Position)
             .Select(c => new[] { c.Person, c.Game, c.Division, c.Position.ToString().ToLowerInvariant(), Written.Day(c.From), Written.Day(c.Until) });
 }
 
@@ -53,7 +56,7 @@ public sealed class AvailabilityFile : FileKind
     public override IReadOnlyList<object> Read(Row row, Known known)
     {
         var hours = new Availability(row.Known("person", known.People, "person"), row.Choice<DayOfWeek>("day", d => d.ToString()), row.Clock("from"), row.Clock("until"));
-        if (hours.Until <= hours.From) row.Fault("until", Written.Clock(hours.Until), "a time after 'from'");
+        if (hours.Until <= hours.From && row.Fine("from", "until")) row.Fault("until", Written.Clock(hours.Until), "a time after 'from'");
         return [hours];
     }
 

@@ -29,7 +29,7 @@ public sealed class GameFile : FileKind
     public override string Owner(object record) => ((ScheduledGame)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Games;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Games.OrderBy(g => g.Key).AsEnumerable().Select(g => new[]
+        store.Games.AsEnumerable().OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => new[]
         {
             g.Key, g.Division, g.Visitor, g.Home, g.Diamond, Written.Day(DateOnly.FromDateTime(g.Start)), Written.Clock(TimeOnly.FromDateTime(g.Start)), StatusWord(g.Status),
         });
@@ -52,7 +52,8 @@ public sealed class CrewFile : FileKind
 
     public override string Owner(object record) => record is Assignment a ? $"{a.Game}/{a.Place}" : "";
     public override IEnumerable<object> Stored(DistrictStore store) => store.Assignments;
-    public override IEnumerable<string?[]> Write(DistrictStore store) => store.Assignments.OrderBy(a => a.Game).ThenBy(a => a.Place).AsEnumerable().Select(a => new[] { a.Game, a.Place, a.Person });
+    public override IEnumerable<string?[]> Write(DistrictStore store) =>
+        store.Assignments.AsEnumerable().OrderBy(a => a.Game, StringComparer.Ordinal).ThenBy(a => a.Place, StringComparer.Ordinal).Select(a => new[] { a.Game, a.Place, a.Person });
 }
 
 public sealed class PlayerFile : FileKind
@@ -73,7 +74,8 @@ public sealed class PlayerFile : FileKind
     public override IEnumerable<string?[]> Write(DistrictStore store)
     {
         var names = store.Players.ToDictionary(p => p.Key, p => p.Name);
-        return store.RosterPlaces.OrderBy(r => r.Player).ThenBy(r => r.Team).AsEnumerable().Select(r => new[] { r.Player, names[r.Player], r.Team, r.Jersey.ToString(CultureInfo.InvariantCulture) });
+        return store.RosterPlaces.AsEnumerable().OrderBy(r => r.Player, StringComparer.Ordinal).ThenBy(r => r.Team, StringComparer.Ordinal)
+            .Select(r => new[] { r.Player, names[r.Player], r.Team, r.Jersey.ToString(CultureInfo.InvariantCulture) });
     }
 }
 
@@ -91,14 +93,16 @@ public sealed class LogFile : FileKind
     {
         var log = new Appearance(row.Known("game", known.Games, "game"), row.Known("player", known.Players, "player"), row.Known("team", known.Teams, "team"), row.Needed("counter", "who counted"),
             row.Whole("pitches", 0, 300), row.Whole("before last batter", 0, 300), row.Whole("innings", 0, 30), row.Whole("innings caught", 0, 30));
-        if (log.BeforeLastBatter > log.Pitches) row.Fault("before last batter", log.BeforeLastBatter.ToString(CultureInfo.InvariantCulture), $"at most the {log.Pitches} pitches");
+        if (log.BeforeLastBatter > log.Pitches && row.Fine("pitches", "before last batter"))
+            row.Fault("before last batter", log.BeforeLastBatter.ToString(CultureInfo.InvariantCulture), $"at most the {log.Pitches} pitches");
         return [log];
     }
 
     public override string Owner(object record) => record is Appearance a ? $"{a.Game}/{a.Player}/{a.Counter}" : "";
     public override IEnumerable<object> Stored(DistrictStore store) => store.Appearances;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Appearances.OrderBy(a => a.Game).ThenBy(a => a.Player).ThenBy(a => a.Counter).AsEnumerable().Select(a => new[]
+        store.Appearances.AsEnumerable().OrderBy(a => a.Game, StringComparer.Ordinal).ThenBy(a => a.Player, StringComparer.Ordinal)
+            .ThenBy(a => a.Counter, StringComparer.Ordinal).Select(a => new[]
         {
             a.Game, a.Player, a.Team, a.Counter, Text(a.Pitches), Text(a.BeforeLastBatter), Text(a.Innings), Text(a.InningsCaught),
         });

@@ -23,7 +23,7 @@ public static class Import
         return Rows(store, kind, CsvText.Read(bytes, kind.Columns, faults), faults, dryRun, book);
     }
 
-    internal static Imported Rows(DistrictStore store, FileKind kind, List<IReadOnlyDictionary<string, string>> rows, List<FileFault> faults, bool dryRun, Codebook? book)
+    internal static Imported Rows(DistrictStore store, FileKind kind, List<FileRow> rows, List<FileFault> faults, bool dryRun, Codebook? book)
     {
         if (faults.Count > 0) return new(0, 0, 0, 0, faults);
         try
@@ -36,17 +36,18 @@ public static class Import
             transaction.Commit();
             return result;
         }
-        catch (Exception fault) when (fault is DbUpdateException or DbException)
+        // on a server a clash or a lost connection comes wrapped as something that may pass
+        catch (Exception fault) when (fault is DbUpdateException or DbException or InvalidOperationException { InnerException: DbUpdateException or DbException })
         {
             store.ChangeTracker.Clear();
             return new(0, 0, 0, 0, [new(1, "", "somebody else wrote at the same moment", $"to try again; nothing was changed ({(fault.InnerException ?? fault).Message})")]);
         }
     }
 
-    private static Imported Within(DistrictStore store, FileKind kind, List<IReadOnlyDictionary<string, string>> rows, List<FileFault> faults, Codebook? book)
+    private static Imported Within(DistrictStore store, FileKind kind, List<FileRow> rows, List<FileFault> faults, Codebook? book)
     {
         var stored = kind.Stored(store).ToList();
-        var known = new Known(store, rows, book);
+        var known = new Known(store, kind, rows, book);
         var byOwner = stored.ToLookup(kind.Owner);
         var byKey = stored.ToDictionary(r => KeyOf(store, r));
         var seen = new Dictionary<string, int>();
@@ -54,7 +55,7 @@ public static class Import
         var wanted = new Dictionary<string, object>();
         for (var i = 0; i < rows.Count; i++)
         {
-            var row = new Row(i + 2, rows[i], faults);
+            var row = new Row(rows[i].Number, rows[i].Cells, faults);
             var before = faults.Count;
             var records = kind.Read(row, known);
             if (faults.Count > before || records.Count == 0) { if (faults.Count > 1000) break; continue; }
@@ -65,7 +66,8 @@ public static class Import
             foreach (var record in records)
             {
                 var key = KeyOf(store, record);
-                if (wanted.TryGetValue(key, out var other) && !other.Equals(record)) row.Fault(kind.Columns[0].Header, key, "the same said of it as in the rows before");
+                if (wanted.TryGetValue(key, out var other) && !other.Equals(record))
+                    row.Fault(kind.Columns[0].Header, key[(key.IndexOf('/') + 1)..], "the same said of it as in the rows before");
                 wanted[key] = record;
                 if (!byKey.TryGetValue(key, out var old)) news++;
                 else if (!old.Equals(record)) olds++;

@@ -3,7 +3,7 @@ using Umpirage.Rules.Codes;
 namespace Umpirage.Store.Files;
 
 /// <summary>What a row may refer to: keys on record, and those its own file brings.</summary>
-public sealed class Known(DistrictStore store, IReadOnlyList<IReadOnlyDictionary<string, string>> rows, Codebook? book)
+public sealed class Known(DistrictStore store, FileKind kind, IReadOnlyList<FileRow> rows, Codebook? book)
 {
     private HashSet<string>? leagues, divisions, teams, parks, diamonds, people, minors, games, players;
 
@@ -17,7 +17,9 @@ public sealed class Known(DistrictStore store, IReadOnlyList<IReadOnlyDictionary
     public IReadOnlySet<string> Diamonds => diamonds ??= [.. store.Diamonds.Select(d => d.Key)];
     public IReadOnlySet<string> Games => games ??= [.. store.Games.Select(g => g.Key)];
     public IReadOnlySet<string> Players => players ??= [.. store.Players.Select(p => p.Key)];
-    public IReadOnlySet<string> People => people ??= [.. store.People.Select(p => p.Key), .. rows.Select(r => r.GetValueOrDefault("person", "").Trim())];
+    /// <summary>Other kinds have a column 'person' too, but only a file of people brings any.</summary>
+    public IReadOnlySet<string> People => people ??=
+        [.. store.People.Select(p => p.Key), .. kind is PersonFile ? rows.Select(r => r.Cells.GetValueOrDefault("person", "").Trim()) : []];
 
     /// <summary>Minors, as the file says, else as on record.</summary>
     public IReadOnlySet<string> Minors => minors ??= ReadMinors();
@@ -27,8 +29,8 @@ public sealed class Known(DistrictStore store, IReadOnlyList<IReadOnlyDictionary
         HashSet<string> found = [.. store.People.AsEnumerable().Where(p => p.IsMinor).Select(p => p.Key)];
         foreach (var row in rows)
         {
-            if (District.People.AgeBands.Read(row.GetValueOrDefault("age band", "").Trim()) is not { } band) continue;
-            var key = row.GetValueOrDefault("person", "").Trim();
+            if (District.People.AgeBands.Read(row.Cells.GetValueOrDefault("age band", "").Trim()) is not { } band) continue;
+            var key = row.Cells.GetValueOrDefault("person", "").Trim();
             if (District.People.AgeBands.IsMinor(band)) found.Add(key); else found.Remove(key);
         }
         return found;

@@ -20,19 +20,25 @@ public sealed class LayerFile : FileKind
         var layer = row.Key("layer");
         var league = row.Text("league");
         if (league != "") row.Known("league", league, known.Leagues, "league");
-        var text = row.Text("text", 100_000).ReplaceLineEndings("\n");
+        var text = row.AsWritten("text", 100_000).ReplaceLineEndings("\n");
+        if (text.Trim() == "") row.Needed("text", "the layer, with its line ends");
         var option = new LocalOption(layer, row.Whole("version", 1, 10_000), row.Choice<OptionStatus>("status", s => s.ToString().ToLowerInvariant()), league, text, row.Needed("by", "who proposed it"), At(row));
-        if (known.Book is { } book)
+        // a file tells the time to the second; one who reads it back has not changed the rest
+        var before = layer == "" ? null : known.Store.Options.Find(layer, option.Version);
+        if (before is not null && Second(before.At) == option.At) option = option with { At = before.At };
+        if (known.Book is { } book && text.Trim() != "")
         {
             var findings = new List<Finding>();
             var read = LayerReader.Read(layer, text, book.Roster, findings);
             if (read.Name != "" && !Words.Same(read.Name, layer)) row.Fault("text", $"Layer: {read.Name}", $"a text that begins 'Layer: {layer}'");
-            foreach (var finding in findings) row.Fault("text", $"line {finding.Line}", finding.Message);
+            foreach (var finding in findings) row.Fault("text", $"line {finding.Line}", $"the text of a layer ({finding.Message})");
         }
-        if (layer != "" && known.Store.Options.Find(layer, option.Version) is { Status: OptionStatus.Published } before && before.Text != text)
+        if (before is { Status: OptionStatus.Published } && before.Text != text)
             row.Fault("version", option.Version.ToString(CultureInfo.InvariantCulture), "a new version: this one is published and does not change");
         return [option];
     }
+
+    private static DateTime Second(DateTime at) => new(at.Ticks - at.Ticks % TimeSpan.TicksPerSecond, at.Kind);
 
     private static DateTime At(Row row)
     {
@@ -45,7 +51,7 @@ public sealed class LayerFile : FileKind
     public override string Owner(object record) => record is LocalOption o ? $"{o.Layer}/{o.Version}" : "";
     public override IEnumerable<object> Stored(DistrictStore store) => store.Options;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Options.OrderBy(o => o.Layer).ThenBy(o => o.Version).AsEnumerable().Select(o => new[]
+        store.Options.AsEnumerable().OrderBy(o => o.Layer, StringComparer.Ordinal).ThenBy(o => o.Version).Select(o => new[]
         {
             o.Layer, o.Version.ToString(CultureInfo.InvariantCulture), o.Status.ToString().ToLowerInvariant(), o.League, o.By, o.At.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture), o.Text,
         });

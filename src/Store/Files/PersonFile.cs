@@ -27,11 +27,15 @@ public sealed class PersonFile : FileKind
     public override IReadOnlyList<object> Read(Row row, Known known)
     {
         var key = row.Key("person");
-        var band = row.Choice<AgeBand>("age band", b => b.Words());
+        // of a band that cannot be read nothing follows: neither what a minor may not have nor what an adult may not
+        var read = AgeBands.Read(row.Text("age band"));
+        var band = read ?? AgeBand.Adult;
+        if (read is null) row.Choice<AgeBand>("age band", b => b.Words());
         var league = row.Optional("league");
         if (league is not null) row.Known("league", league, known.Leagues, "league");
         var wrong = new List<FieldFault>();
-        var person = Person.Of(key == "" ? "?" : key, row.Text("given name"), row.Text("family name"), band, row.OptionalDay("adult on"), league, row.Optional("phone"), row.Optional("mail"), wrong);
+        var person = Person.Of(key == "" ? "?" : key, row.Text("given name"), row.Text("family name"), band, read is null ? null : row.OptionalDay("adult on"), league,
+            row.Optional("phone"), row.Optional("mail"), wrong);
         row.Add(wrong);
         var records = new List<object>();
         if (person is not null) records.Add(person);
@@ -39,7 +43,7 @@ public sealed class PersonFile : FileKind
         foreach (var guardian in row.Several("guardians"))
         {
             row.Known("guardians", guardian, known.People, "person");
-            if (!band.IsMinor()) row.Fault("guardians", guardian, "nothing for an adult");
+            if (read is not null && !band.IsMinor()) row.Fault("guardians", guardian, "nothing for an adult");
             if (guardian == key || known.Minors.Contains(guardian)) row.Fault("guardians", guardian, "an adult");
             records.Add(new Guardianship(key, guardian));
         }
@@ -49,7 +53,7 @@ public sealed class PersonFile : FileKind
             if (roles.Count > 0 && !records.OfType<Guardianship>().Any()) row.Fault("guardians", "", "at least one adult for a minor who holds a role");
             foreach (var role in roles.Where(r => r.Role is not (Role.YouthUmpire or Role.Scorekeeper))) row.Fault("roles", RoleWord(role.Role), "youth umpire or scorekeeper for a minor");
         }
-        else if (roles.Any(r => r.Role == Role.YouthUmpire)) row.Fault("roles", "youth umpire", "umpire for an adult");
+        else if (read is not null && roles.Any(r => r.Role == Role.YouthUmpire)) row.Fault("roles", "youth umpire", "umpire for an adult");
         if (row.Text("grade") != "" || row.Text("games a week") != "" || row.Text("since") != "")
         {
             if (!roles.Any(r => r.Role is Role.Umpire or Role.YouthUmpire)) row.Fault("grade", row.Text("grade"), "nothing for somebody who is no umpire");
@@ -64,7 +68,8 @@ public sealed class PersonFile : FileKind
         var of = parts.Length > 1 ? parts[1] : "";
         if (RoleWords.FirstOrDefault(w => Words.Same(w.Word, parts[0])) is not { Word: not null } word) { row.Fault("roles", text, Words.Or([.. RoleWords.Select(w => w.Word)])); return null; }
         var (needsLeague, needsTeam) = (word.Role is Role.President or Role.SafetyOfficer, word.Role is Role.Manager);
-        if (needsLeague) row.Known("roles", of, known.Leagues, "league");
+        if ((needsLeague || needsTeam) && of == "") row.Fault("roles", text, $"{word.Word} of the key of a {(needsTeam ? "team" : "league")}");
+        else if (needsLeague) row.Known("roles", of, known.Leagues, "league");
         else if (needsTeam) row.Known("roles", of, known.Teams, "team");
         else if (of != "") row.Fault("roles", text, $"{word.Word} without 'of'");
         return new(person, word.Role, needsLeague ? of : "", needsTeam ? of : "");
@@ -82,7 +87,7 @@ public sealed class PersonFile : FileKind
         var roles = store.Roles.AsEnumerable().ToLookup(r => r.Person);
         var guardians = store.Guardianships.AsEnumerable().ToLookup(g => g.Child);
         var officials = store.Officials.ToDictionary(o => o.Person);
-        foreach (var p in store.People.OrderBy(p => p.Key))
+        foreach (var p in store.People.AsEnumerable().OrderBy(p => p.Key, StringComparer.Ordinal))
         {
             var official = officials.GetValueOrDefault(p.Key);
             yield return

@@ -5,6 +5,9 @@ namespace Umpirage.Store.Files;
 
 internal static class Written
 {
+    /// <summary>A number is kept as finely as it is written.</summary>
+    public const int Places = 6;
+
     public static string Number(double number) => number.ToString("0.######", CultureInfo.InvariantCulture);
     public static string Day(DateOnly day) => Rules.Ground.CodeAddress.Day(day);
     public static string Clock(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
@@ -19,7 +22,8 @@ public sealed class LeagueFile : FileKind
     public override IReadOnlyList<object> Read(Row row, Known known) => [new League(row.Key("league"), row.Needed("name", "the league's name"))];
     public override string Owner(object record) => ((League)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Leagues;
-    public override IEnumerable<string?[]> Write(DistrictStore store) => store.Leagues.OrderBy(l => l.Key).AsEnumerable().Select(l => new[] { l.Key, l.Name });
+    public override IEnumerable<string?[]> Write(DistrictStore store) =>
+        store.Leagues.AsEnumerable().OrderBy(l => l.Key, StringComparer.Ordinal).Select(l => new[] { l.Key, l.Name });
 }
 
 public sealed class DivisionFile : FileKind
@@ -32,14 +36,16 @@ public sealed class DivisionFile : FileKind
     public override IReadOnlyList<object> Read(Row row, Known known)
     {
         var code = row.Needed("code", Rules.Ground.CodeAddress.Form);
-        if (known.Book is { } book && code != "") Rules.Plays.Casebook.Code(book, code, DateOnly.FromDateTime(DateTime.Today), fault => row.Fault("code", code, fault));
+        if (known.Book is { } book && code != "") Rules.Plays.Casebook.Code(book, code, DateOnly.FromDateTime(DateTime.Today),
+            fault => row.Fault("code", code, $"the address of a rule code ({fault})"));
         return [new Division(row.Key("division"), code, row.Whole("crew", 0, 4), row.Yes("youth base"))];
     }
 
     public override string Owner(object record) => ((Division)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Divisions;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Divisions.OrderBy(d => d.Key).AsEnumerable().Select(d => new[] { d.Key, d.Code, d.Crew.ToString(CultureInfo.InvariantCulture), Written.Yes(d.YouthBase) });
+        store.Divisions.AsEnumerable().OrderBy(d => d.Key, StringComparer.Ordinal).Select(d =>
+            new[] { d.Key, d.Code, d.Crew.ToString(CultureInfo.InvariantCulture), Written.Yes(d.YouthBase) });
 }
 
 public sealed class TeamFile : FileKind
@@ -51,7 +57,8 @@ public sealed class TeamFile : FileKind
         [new Team(row.Key("team"), row.Needed("name", "the team's name"), row.Known("league", known.Leagues, "league"), row.Known("division", known.Divisions, "division"))];
     public override string Owner(object record) => ((Team)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Teams;
-    public override IEnumerable<string?[]> Write(DistrictStore store) => store.Teams.OrderBy(t => t.Key).AsEnumerable().Select(t => new[] { t.Key, t.Name, t.League, t.Division });
+    public override IEnumerable<string?[]> Write(DistrictStore store) =>
+        store.Teams.AsEnumerable().OrderBy(t => t.Key, StringComparer.Ordinal).Select(t => new[] { t.Key, t.Name, t.League, t.Division });
 }
 
 public sealed class ParkFile : FileKind
@@ -62,7 +69,8 @@ public sealed class ParkFile : FileKind
     public override IReadOnlyList<object> Read(Row row, Known known) => [new Park(row.Key("park"), row.Needed("name", "the park's name"), row.Decimal("latitude", -90, 90), row.Decimal("longitude", -180, 180))];
     public override string Owner(object record) => ((Park)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Parks;
-    public override IEnumerable<string?[]> Write(DistrictStore store) => store.Parks.OrderBy(p => p.Key).AsEnumerable().Select(p => new[] { p.Key, p.Name, Written.Number(p.Latitude), Written.Number(p.Longitude) });
+    public override IEnumerable<string?[]> Write(DistrictStore store) =>
+        store.Parks.AsEnumerable().OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => new[] { p.Key, p.Name, Written.Number(p.Latitude), Written.Number(p.Longitude) });
 }
 
 public sealed class DiamondFile : FileKind
@@ -76,5 +84,6 @@ public sealed class DiamondFile : FileKind
     public override string Owner(object record) => ((Diamond)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Diamonds;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Diamonds.OrderBy(d => d.Key).AsEnumerable().Select(d => new[] { d.Key, d.Park, d.Name, d.BasePath.ToString(CultureInfo.InvariantCulture), Written.Yes(d.Lit) });
+        store.Diamonds.AsEnumerable().OrderBy(d => d.Key, StringComparer.Ordinal).Select(d =>
+            new[] { d.Key, d.Park, d.Name, d.BasePath.ToString(CultureInfo.InvariantCulture), Written.Yes(d.Lit) });
 }

@@ -13,7 +13,14 @@ public sealed class Row(int number, IReadOnlyDictionary<string, string> cells, L
 
     public string Text(string column, int longest = Longest)
     {
-        var text = cells.GetValueOrDefault(column, "").Trim();
+        return Checked(column, cells.GetValueOrDefault(column, "").Trim(), longest);
+    }
+
+    /// <summary>The cell with its outer blanks and line ends, for what is a text of its own.</summary>
+    public string AsWritten(string column, int longest) => Checked(column, cells.GetValueOrDefault(column, ""), longest);
+
+    private string Checked(string column, string text, int longest)
+    {
         if (text.Length > longest) { Fault(column, text, $"at most {longest} characters"); return ""; }
         if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')) || (longest == Longest && text.Contains('\n'))) { Fault(column, text, "plain text without control characters"); return ""; }
         return text;
@@ -33,7 +40,7 @@ public sealed class Row(int number, IReadOnlyDictionary<string, string> cells, L
     {
         var text = Text(column);
         if (text is { Length: > 0 and <= 64 } && text.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' or '+' or ' ')) return text;
-        Fault(column, text, "a key of at most 64 letters, digits, dashes and dots");
+        Fault(column, text, "a key of at most 64 letters, digits, blanks, dashes, dots and plus signs");
         return "";
     }
 
@@ -68,7 +75,8 @@ public sealed class Row(int number, IReadOnlyDictionary<string, string> cells, L
     public double Decimal(string column, double low, double high)
     {
         var text = Text(column);
-        if (double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number >= low && number <= high) return number;
+        if (double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            && number >= low && number <= high) return Math.Round(number, Written.Places);
         Fault(column, text, FormattableString.Invariant($"a number from {low} to {high}"));
         return low;
     }
@@ -103,7 +111,15 @@ public sealed class Row(int number, IReadOnlyDictionary<string, string> cells, L
     /// <summary>Several words in one cell, parted by semicolons.</summary>
     public IReadOnlyList<string> Several(string column) => [.. Text(column).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Distinct()];
 
-    public void Fault(string column, string found, string allowed) => faults.Add(new(number, column, found, allowed));
+    /// <summary>Whether nothing is wrong with these cells so far: what cannot be read is not compared.</summary>
+    public bool Fine(params string[] columns) => !faults.Any(f => f.Row == number && columns.Contains(f.Column));
+
+    public void Fault(string column, string found, string allowed)
+    {
+        // a cell that is looked at twice is told once
+        var fault = new FileFault(number, column, found, allowed);
+        if (!faults.TakeLast(20).Contains(fault)) faults.Add(fault);
+    }
 
     public void Add(IEnumerable<FieldFault> wrong)
     {

@@ -1,0 +1,52 @@
+using Umpirage.District.Calendar;
+using Umpirage.District.Options;
+using Umpirage.District.People;
+using Umpirage.District.Pitchers;
+
+namespace Umpirage.Tests.Store;
+
+/// <summary>A few records of every kind, for tests that spoil files or write often.</summary>
+internal static class Hamlet
+{
+    public static string LayerText { get; } = File.ReadAllText(Folder.Of("codes", "layers", "tarnholt.layer"));
+
+    public static Person Adult(string key, string given, string family = "Lark", string? league = "tarnholt", AgeBand band = AgeBand.Adult,
+        string? mail = "post@tarnholt.example", string? phone = "200 555 0100") =>
+        Person.Of(key, given, family, band, null, league, phone, mail, []) ?? throw new InvalidOperationException(key);
+
+    public static Person Minor(string key, string given, string family = "Lark", AgeBand band = AgeBand.From13To15) =>
+        Person.Of(key, given, family, band, new(2029, 3, 1), "tarnholt", null, null, []) ?? throw new InvalidOperationException(key);
+
+    public static IEnumerable<object> Records() =>
+    [
+        new DistrictFacts(DistrictFacts.Only, "Hamlet District", "America/Chicago", 41.4, -88.1),
+        new League("tarnholt", "Tarnholt League"), new League("wrenfall", "Wrenfall League"),
+        new Division("SB 10U", "softball/10U", 1, true), new Division("SB 12U", "softball/12U", 2, false),
+        new Park("mill", "Tarnholt Mill", 41.4392, -88.2454), new Park("common", "Wrenfall Common", 41.2851, -88.0975),
+        new Diamond("mill-1", "mill", "Tarnholt Mill 1", 60, true), new Diamond("common-1", "common", "Wrenfall Common 1", 60, false),
+        new Team("TAR-1", "Tarnholt Owls", "tarnholt", "SB 12U"), new Team("TAR-2", "Tarnholt Otters", "tarnholt", "SB 12U"),
+        new Team("WRE-1", "Wrenfall Terns", "wrenfall", "SB 12U"), new Team("WRE-2", "Wrenfall Larks", "wrenfall", "SB 10U"),
+        Adult("chief", "Ada"), Adult("umpire-1", "Ben"), Adult("umpire-2", "Cleo", band: AgeBand.Over70), Adult("mother", "Dora"), Adult("other", "Edda"),
+        Minor("youth-1", "Finn"), Minor("youth-2", "Gwen"),
+        new RoleHeld("chief", Role.Chief, "", ""), new RoleHeld("umpire-1", Role.Umpire, "", ""), new RoleHeld("umpire-2", Role.Umpire, "", ""),
+        new RoleHeld("mother", Role.Guardian, "", ""),
+        new RoleHeld("other", Role.Manager, "", "TAR-1"), new RoleHeld("other", Role.President, "tarnholt", ""), new RoleHeld("youth-1", Role.YouthUmpire, "", ""),
+        new Guardianship("youth-1", "mother"), new Guardianship("youth-2", "mother"), new Guardianship("youth-2", "other"),
+        new Official("umpire-1", Grade.Plate, 2, 2019), new Official("umpire-2", Grade.CrewChief, 1.5, 1990), new Official("youth-1", Grade.Trainee, 1, 2026),
+        new Clearance("umpire-1", "background check", new(2026, 2, 1), new(2027, 1, 31), "safety officer"),
+        new Clearance("umpire-2", "concussion course", new(2026, 2, 1), new(2028, 1, 31), "safety officer"),
+        // the same person, game, division and day: only the position tells them apart
+        new Certificate("umpire-1", "softball", "SB 12U", Position.Base, new(2026, 3, 15), new(2027, 3, 14)),
+        new Certificate("umpire-1", "softball", "SB 12U", Position.Plate, new(2026, 3, 15), new(2027, 3, 14)),
+        new Availability("umpire-1", DayOfWeek.Tuesday, new(17, 15), new(22, 30)), new Availability("umpire-2", DayOfWeek.Saturday, new(8, 0), new(14, 0)),
+        new ScheduledGame("G-1", "SB 12U", "TAR-1", "WRE-1", "mill-1", new(2026, 5, 16, 9, 0, 0), GameStatus.Planned, 0),
+        new ScheduledGame("G-2", "SB 12U", "WRE-1", "TAR-2", "common-1", new(2026, 5, 16, 11, 30, 0), GameStatus.Moved, 3),
+        new ScheduledGame("G-3", "SB 12U", "TAR-2", "TAR-1", "mill-1", new(2026, 5, 12, 17, 45, 0), GameStatus.Played, 0),
+        new Assignment("G-1", "plate", "umpire-1"), new Assignment("G-1", "base", null), new Assignment("G-2", "plate", "umpire-2"),
+        new Player("TAR-1-07", "Mara T."), new Player("WRE-1-02", "Nell O."), new RosterPlace("TAR-1-07", "TAR-1", 7), new RosterPlace("TAR-1-07", "WRE-2", 17),
+        new RosterPlace("WRE-1-02", "WRE-1", 2),
+        new Appearance("G-3", "TAR-1-07", "TAR-1", "home book", 48, 44, 4, 0), new Appearance("G-3", "TAR-1-07", "TAR-1", "visitors' book", 50, 44, 4, 0),
+        new LocalOption("Tarnholt", 1, OptionStatus.Published, "tarnholt", LayerText, "chief", new DateTime(2026, 2, 1, 12, 0, 0, DateTimeKind.Utc).AddMilliseconds(345)),
+        new LocalOption("Tarnholt", 2, OptionStatus.Proposed, "tarnholt", LayerText + "\n", "other", new DateTime(2026, 3, 1, 12, 0, 0, DateTimeKind.Utc)),
+    ];
+}
