@@ -32,11 +32,10 @@ public sealed class SubjectFinder
         var synonyms = Synonyms.Read(material.Synonyms.File, material.Synonyms.Text, []);
         var encoder = new Encoder();
         var key = material.Key();
-        if (cache is not null && File.Exists(cache))
-        {
-            using var file = new BufferedStream(File.OpenRead(cache), 1 << 20);
-            if (IndexFile.Read(file, sheets, key) is { } kept) return new(book, synonyms, kept, encoder);
-        }
+        if (cache is not null && Kept(cache, sheets, key) is { } kept) return new(book, synonyms, kept, encoder);
+        // whoever comes while another learns waits for it, and then finds it learned
+        using var turn = cache is null ? null : Turn(cache);
+        if (cache is not null && Kept(cache, sheets, key) is { } learned) return new(book, synonyms, learned, encoder);
         tell?.Invoke("the questions have changed or were never learned; learning them takes a minute or two, once");
         using var made = new MemoryStream();
         IndexFile.Write(made, new IndexMaker(book, sheets, material, synonyms, encoder.Of).Make(), key);
@@ -46,10 +45,26 @@ public sealed class SubjectFinder
         return new(book, synonyms, IndexFile.Read(made, sheets, key)!, encoder);
     }
 
+    private static SubjectIndex? Kept(string cache, IReadOnlyList<Sheet> sheets, string key)
+    {
+        if (!File.Exists(cache)) return null;
+        using var file = new BufferedStream(File.OpenRead(cache), 1 << 20);
+        return IndexFile.Read(file, sheets, key);
+    }
+
+    private static FileStream Turn(string cache)
+    {
+        if (Path.GetDirectoryName(Path.GetFullPath(cache)) is { } folder) Directory.CreateDirectory(folder);
+        while (true)
+        {
+            try { return new FileStream(cache + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None); }
+            catch (IOException) { Thread.Sleep(500); }
+        }
+    }
+
     /// <summary>Written beside and then moved, so that nobody finds half a file.</summary>
     private static void Keep(MemoryStream made, string cache)
     {
-        if (Path.GetDirectoryName(Path.GetFullPath(cache)) is { } folder) Directory.CreateDirectory(folder);
         var beside = $"{cache}.{Environment.ProcessId}";
         using (var file = File.Create(beside)) made.WriteTo(file);
         File.Move(beside, cache, true);

@@ -50,6 +50,8 @@ internal static class Shape
     {
         model.Entity<Person>(p =>
         {
+            // the program cannot make such a person; the database will not keep one either
+            p.ToTable(t => t.HasCheckConstraint("MinorsHaveNoAddress", """("Band" IN ('Adult', 'Over70')) OR ("Phone" IS NULL AND "Mail" IS NULL)"""));
             p.HasKey(x => x.Key);
             p.Property(x => x.Band).HasConversion<string>();
             p.Ignore(x => x.IsMinor);

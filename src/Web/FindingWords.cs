@@ -13,22 +13,38 @@ public sealed record FactRead(string Fact, string Value, string From)
 /// <summary>A subject that the words may be about, with what they say of its facts.</summary>
 public sealed record SubjectFound(string Sheet, IReadOnlyList<FactRead> Facts);
 
-/// <summary>From plain words to a subject. The finder is loaded when somebody first asks, and kept.</summary>
+/// <summary>
+/// From plain words to a subject. The finder is loaded when somebody first asks, and kept. What it learns from the texts takes some minutes, once:
+/// until then the desk does without it.
+/// </summary>
 public sealed class FindingWords(Settings settings, Shelf shelf)
 {
-    private readonly Lazy<SubjectFinder> finder = new(() => SubjectFinder.Open(shelf.Book, Material(settings), settings.FinderCache, Console.Error.WriteLine));
+    /// <summary>How long a page waits for the finder to be loaded.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(8);
+
+    private readonly Lazy<Task<SubjectFinder>> finder = new(() => Task.Factory.StartNew(
+        () => SubjectFinder.Open(shelf.Book, Material(settings), settings.FinderCache, Console.Error.WriteLine), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default));
+
+    /// <summary>Begins to learn when nothing was learned yet, so that it is done when somebody asks.</summary>
+    public void Begin()
+    {
+        if (!File.Exists(settings.FinderCache)) _ = finder.Value;
+    }
+
+    /// <summary>False while it still learns.</summary>
+    public bool Ready => finder.Value.Wait(Patience);
 
     /// <summary>The subjects the words fit, best first; none when none fits.</summary>
     public IReadOnlyList<SubjectFound> Subjects(string words, string code, int most = 3)
     {
-        var finds = finder.Value.Find(words, most, GameOf(code));
+        var finds = finder.Value.Result.Find(words, most, GameOf(code));
         return finds.Fits ? [.. finds.Subjects.Select(s => new SubjectFound(s.Sheet, [.. s.Facts.Select(f => new FactRead(f.Fact, f.Value, f.Words))]))] : [];
     }
 
-    public IReadOnlyList<FactRead> Facts(string words, string sheet) => [.. finder.Value.Read(words, sheet).Select(f => new FactRead(f.Fact, f.Value, f.Words))];
+    public IReadOnlyList<FactRead> Facts(string words, string sheet) => [.. finder.Value.Result.Read(words, sheet).Select(f => new FactRead(f.Fact, f.Value, f.Words))];
 
-    /// <summary>Works out what the finder learns from the texts, for the launcher.</summary>
-    public void Learn() => _ = finder.Value;
+    /// <summary>Learns now, for the launcher and the tests.</summary>
+    public void Learn() => finder.Value.Wait();
 
     private static string? GameOf(string code) => CodeAddress.Read(code)?.Game;
 

@@ -21,6 +21,7 @@ catch (Exception refusal) when (refusal is InvalidDataException or IOException o
     return 2;
 }
 await app.StartAsync();
+app.Services.GetRequiredService<FindingWords>().Begin();
 Console.WriteLine($"The desk is open at {app.Urls.First().Replace("127.0.0.1", "localhost")}/{(settings.Demo ? "   (demonstration district; you sit as its umpire-in-chief)" : "")}");
 if (!settings.Demo)
 {

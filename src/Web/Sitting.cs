@@ -22,6 +22,9 @@ public sealed class Sitting(DistrictStore store, Settings settings, IHttpContext
     public DateOnly Today => DateOnly.FromDateTime(Now);
     public DateTime UtcNow => settings.StandsAt is { } stands ? TimeZoneInfo.ConvertTimeToUtc(DateTime.SpecifyKind(stands, DateTimeKind.Unspecified), Zone) : DateTime.UtcNow;
 
+    /// <summary>An instant on the district's clock.</summary>
+    public DateTime Here(DateTime utc) => TimeZoneInfo.ConvertTimeFromUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc), Zone);
+
     public TimeZoneInfo Zone => TimeZoneInfo.TryFindSystemTimeZoneById(District.Zone, out var zone) ? zone : TimeZoneInfo.Utc;
 
     public string Theme => http.HttpContext?.Request.Cookies["theme"] is "night" ? "night" : "sun";

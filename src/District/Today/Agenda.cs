@@ -41,11 +41,16 @@ public static class Agenda
         var names = day.People.ToDictionary(p => p.Key);
         foreach (var game in day.Games.Where(g => Coming(day, g)))
             foreach (var place in places[game.Key])
+            {
+                // whoever may see no clearances is handed none at all
+                if (day.Clearances.Count > 0 && !clearances[place.Person!].Any())
+                    yield return new(MatterKind.Safety, game.Start, $"{names.GetValueOrDefault(place.Person!)?.ListName ?? "somebody"} may not be assigned: no clearance on record", $"{place.Place}; {Name(day, game)}", game.Key);
                 foreach (var none in clearances[place.Person!].GroupBy(c => c.Requirement)
                     .Where(r => r.All(c => c.Until < DateOnly.FromDateTime(game.Start) || c.From > DateOnly.FromDateTime(game.Start))))
                     yield return new(MatterKind.Safety, game.Start,
                         $"{names.GetValueOrDefault(place.Person!)?.ListName ?? "somebody"} may not be assigned: {none.Key} {Outside(none, DateOnly.FromDateTime(game.Start))}",
                         $"{place.Place}; {Name(day, game)}", game.Key);
+            }
     }
 
     private static string Outside(IEnumerable<Clearance> clearances, DateOnly on) => clearances.Where(c => c.Until < on).ToList() is { Count: > 0 } past

@@ -5,7 +5,7 @@ namespace Umpirage.Store.Files;
 /// <summary>What a row may refer to: keys on record, and those its own file brings.</summary>
 public sealed class Known(DistrictStore store, FileKind kind, IReadOnlyList<FileRow> rows, Codebook? book)
 {
-    private HashSet<string>? leagues, divisions, teams, parks, diamonds, people, minors, games, players;
+    private HashSet<string>? leagues, divisions, teams, parks, diamonds, people, minors, guardians, games, players;
 
     public DistrictStore Store => store;
     /// <summary>The rule code that layers and divisions are held against.</summary>
@@ -20,6 +20,9 @@ public sealed class Known(DistrictStore store, FileKind kind, IReadOnlyList<File
     /// <summary>Other kinds have a column 'person' too, but only a file of people brings any.</summary>
     public IReadOnlySet<string> People => people ??=
         [.. store.People.Select(p => p.Key), .. kind is PersonFile ? rows.Select(r => r.Cells.GetValueOrDefault("person", "").Trim()) : []];
+
+    /// <summary>Guardians on record.</summary>
+    public IReadOnlySet<string> Guardians => guardians ??= [.. store.Guardianships.Select(g => g.Guardian)];
 
     /// <summary>Minors, as the file says, else as on record.</summary>
     public IReadOnlySet<string> Minors => minors ??= ReadMinors();

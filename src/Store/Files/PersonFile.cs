@@ -50,6 +50,7 @@ public sealed class PersonFile : FileKind
         var roles = records.OfType<RoleHeld>().ToList();
         if (band.IsMinor())
         {
+            if (known.Guardians.Contains(key)) row.Fault("age band", band.Words(), "an adult's: this person is somebody's guardian");
             if (roles.Count > 0 && !records.OfType<Guardianship>().Any()) row.Fault("guardians", "", "at least one adult for a minor who holds a role");
             foreach (var role in roles.Where(r => r.Role is not (Role.YouthUmpire or Role.Scorekeeper))) row.Fault("roles", RoleWord(role.Role), "youth umpire or scorekeeper for a minor");
         }

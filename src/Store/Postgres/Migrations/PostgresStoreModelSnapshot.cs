@@ -487,7 +487,10 @@ namespace Umpirage.Store.Postgres.Migrations
 
                     b.HasIndex("League");
 
-                    b.ToTable("People");
+                    b.ToTable("People", t =>
+                        {
+                            t.HasCheckConstraint("MinorsHaveNoAddress", "(\"Band\" IN ('Adult', 'Over70')) OR (\"Phone\" IS NULL AND \"Mail\" IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("Umpirage.District.People.RoleHeld", b =>

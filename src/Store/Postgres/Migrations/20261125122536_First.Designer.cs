@@ -12,7 +12,7 @@ using Umpirage.Store.Postgres;
 namespace Umpirage.Store.Postgres.Migrations
 {
     [DbContext(typeof(PostgresStore))]
-    [Migration("20261125113630_First")]
+    [Migration("20261125122536_First")]
     partial class First
     {
         /// <inheritdoc />
@@ -490,7 +490,10 @@ namespace Umpirage.Store.Postgres.Migrations
 
                     b.HasIndex("League");
 
-                    b.ToTable("People");
+                    b.ToTable("People", t =>
+                        {
+                            t.HasCheckConstraint("MinorsHaveNoAddress", "(\"Band\" IN ('Adult', 'Over70')) OR (\"Phone\" IS NULL AND \"Mail\" IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("Umpirage.District.People.RoleHeld", b =>

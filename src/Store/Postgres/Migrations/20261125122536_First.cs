@@ -257,6 +257,7 @@ namespace Umpirage.Store.Postgres.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_People", x => x.Key);
+                    table.CheckConstraint("MinorsHaveNoAddress", "(\"Band\" IN ('Adult', 'Over70')) OR (\"Phone\" IS NULL AND \"Mail\" IS NULL)");
                     table.ForeignKey(
                         name: "FK_People_Leagues_League",
                         column: x => x.League,

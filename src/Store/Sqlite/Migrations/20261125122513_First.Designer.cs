@@ -11,7 +11,7 @@ using Umpirage.Store.Sqlite;
 namespace Umpirage.Store.Sqlite.Migrations
 {
     [DbContext(typeof(SqliteStore))]
-    [Migration("20261125113612_First")]
+    [Migration("20261125122513_First")]
     partial class First
     {
         /// <inheritdoc />
@@ -483,7 +483,10 @@ namespace Umpirage.Store.Sqlite.Migrations
 
                     b.HasIndex("League");
 
-                    b.ToTable("People");
+                    b.ToTable("People", t =>
+                        {
+                            t.HasCheckConstraint("MinorsHaveNoAddress", "(\"Band\" IN ('Adult', 'Over70')) OR (\"Phone\" IS NULL AND \"Mail\" IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("Umpirage.District.People.RoleHeld", b =>
