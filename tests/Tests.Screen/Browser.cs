@@ -23,7 +23,8 @@ public sealed class Browser : IAsyncLifetime
     {
         var context = await browser!.NewContextAsync(new() { BaseURL = address.ToString(), ViewportSize = phone ? new() { Width = 390, Height = 844 } : new() { Width = 1440, Height = 900 } });
         await context.AddCookiesAsync([new() { Name = "theme", Value = theme, Url = address.ToString() }]);
-        context.SetDefaultTimeout(15_000);
+        context.SetDefaultTimeout(60_000);
+        Assertions.SetDefaultExpectTimeout(30_000);
         return await context.NewPageAsync();
     }
 
