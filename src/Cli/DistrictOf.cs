@@ -7,7 +7,7 @@ internal static class DistrictOf
 {
     public static DistrictStore? Open(Request request, bool make)
     {
-        var place = request.Postgres is { } server ? Place.OnServer(server) : Place.InFile(request.Data ?? Path.Combine(request.Root, ".build", "demo.db"));
+        var place = request.Postgres is { } server ? Place.OnServer(server) : request.Data is { } named ? Place.InFile(named) : Place.DemoIn(request.Root);
         if (place.File is { } file && !make && !File.Exists(file))
         {
             Console.Error.WriteLine(request.Data is null ? "there is no demonstration district yet; ./umpirage desk makes it, or name a district with --data FILE or --postgres CONNECTION" : $"there is no file '{file}'");

@@ -5,7 +5,7 @@ using Umpirage.Rules.Plays;
 
 namespace Umpirage.Cli;
 
-/// <summary>Reads the folders of codes and plays. The only place that opens files.</summary>
+/// <summary>Reads the folders of codes and plays.</summary>
 internal static class Library
 {
     /// <summary>All sheets and layers, or only the named sheets with what they use, and layers only when the address names one.</summary>
@@ -29,27 +29,18 @@ internal static class Library
     private static bool Load(Codebook book, string folder, string sheet)
     {
         if (book.Sheet(sheet) is not null) return true;
-        var file = Path.Combine(folder, "sheets", Slug(sheet) + ".sheet");
+        var file = Path.Combine(folder, "sheets", Words.Slug(sheet) + ".sheet");
         if (!File.Exists(file)) return false;
         book.Add(Name(file), File.ReadAllText(file));
         return book.Sheet(sheet) is { } read && read.Uses.All(u => Load(book, folder, u.Sheet));
     }
 
-    private static string Slug(string sheet) =>
-        string.Join('-', new string([.. sheet.ToLowerInvariant().Where(c => c != '\'' && c != ',' && c != ':')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
-
     public static IReadOnlyList<Play> Plays(string folder, List<Finding> findings) =>
         [.. Files(folder, "*.play").Select(f => PlayReader.Read(Name(f), File.ReadAllText(f), findings))];
 
     /// <summary>The finder for these codes and plays; its index is made on first use and kept in the project's build folder, or with the codes it was made from.</summary>
-    public static SubjectFinder Finder(Request request, Codebook book)
-    {
-        var cache = Path.GetFullPath(Path.Combine(request.Codes, "..", ".build", "finder.index"));
-        return SubjectFinder.Open(book, Material(request), cache, Console.Error.WriteLine);
-    }
-
-    private static Material Material(Request request) => new(
-        [.. Files(Path.Combine(request.Codes, "sheets"), "*.sheet").Select(Text)], [.. Asked(request)], [.. Files(request.Casebook, "*.play").Select(Text)], Synonyms(request));
+    public static SubjectFinder Finder(Request request, Codebook book) =>
+        SubjectFinder.Open(book, Material.Read(request.Codes, request.Casebook), Material.IndexBeside(request.Codes), Console.Error.WriteLine);
 
     public static IEnumerable<SourceText> Asked(Request request) => Files(Path.Combine(request.Codes, "asked"), "*.asked").Select(Text);
 

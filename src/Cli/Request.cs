@@ -25,7 +25,7 @@ internal sealed record Request(IReadOnlyList<string> Words, bool Json, string Co
 
     /// <summary>The code that was asked for, or the game for which the sheet is written in the second division of the roster.</summary>
     public string Address(Codebook book, Sheet? sheet) =>
-        Words.Count > 1 ? Words[1] : $"{sheet?.OnlyFor ?? book.Roster.Games[0]}/{book.Roster.Divisions[1]}";
+        Words.Count > 1 ? Words[1] : book.Roster.UsualCode(sheet?.OnlyFor);
 
     /// <summary>The project's folder: the launcher names it, otherwise the nearest folder above that holds codes/.</summary>
     private static string Folder()

@@ -4,9 +4,22 @@ using Umpirage.Rules.Codes;
 
 namespace Umpirage.Finder;
 
-/// <summary>The texts a finder learns from: sheets, asked questions, plays and synonyms. It is handed texts; somebody else opens the files.</summary>
+/// <summary>The texts a finder learns from: sheets, asked questions, plays and synonyms.</summary>
 public sealed record Material(IReadOnlyList<SourceText> Sheets, IReadOnlyList<SourceText> Asked, IReadOnlyList<SourceText> Plays, SourceText Synonyms)
 {
+    /// <summary>Reads them from a folder of codes and a casebook; what a folder does not have is left out.</summary>
+    public static Material Read(string codes, string casebook)
+    {
+        var synonyms = Path.Combine(codes, "synonyms.txt");
+        return new(Texts(Path.Combine(codes, "sheets"), "*.sheet"), Texts(Path.Combine(codes, "asked"), "*.asked"), Texts(casebook, "*.play"), new("synonyms.txt", File.Exists(synonyms) ? File.ReadAllText(synonyms) : ""));
+    }
+
+    /// <summary>Where what was learned from a folder of codes is kept, for the terminal and the desk alike.</summary>
+    public static string IndexBeside(string codes) => Path.GetFullPath(Path.Combine(codes, "..", ".build", "finder.index"));
+
+    private static IReadOnlyList<SourceText> Texts(string folder, string pattern) => !Directory.Exists(folder) ? []
+        : [.. Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)))];
+
     /// <summary>Changes with every letter of every text.</summary>
     public string Key()
     {

@@ -76,15 +76,11 @@ public static class Backup
     /// <summary>The name of the newest migration without its time: the same on both databases.</summary>
     internal static string ShapeOf(DistrictStore store) => store.Database.GetMigrations().Last().Split('_', 2)[1];
 
-    internal static string Quoted(string name) => $"\"{name}\"";
-
     private static IEnumerable<byte[]> Lines(DistrictStore store, ITable table)
     {
-        using var command = store.Database.GetDbConnection().CreateCommand();
-        command.Transaction = store.Database.CurrentTransaction!.GetDbTransaction();
         var columns = table.Columns.ToList();
         var order = string.Join(", ", table.PrimaryKey!.Columns.Select(c => Ordered(store, c)));
-        command.CommandText = $"SELECT {string.Join(", ", columns.Select(c => Quoted(c.Name)))} FROM {Quoted(table.Name)} ORDER BY {order}";
+        using var command = Sql.Command(store, $"SELECT {string.Join(", ", columns.Select(c => Sql.Quoted(c.Name)))} FROM {Sql.Quoted(table.Name)} ORDER BY {order}");
         using var reader = command.ExecuteReader();
         while (reader.Read())
         {
@@ -95,7 +91,7 @@ public static class Backup
 
     /// <summary>Both databases give the rows in the same order, whatever language a server sorts in.</summary>
     private static string Ordered(DistrictStore store, IColumn column) =>
-        Quoted(column.Name) + (column.ProviderClrType == typeof(string) && store.Database.IsNpgsql() ? " COLLATE \"C\"" : "");
+        Sql.Quoted(column.Name) + (column.ProviderClrType == typeof(string) && store.Database.IsNpgsql() ? " COLLATE \"C\"" : "");
 
     private static object Value(DbDataReader reader, int i, IColumn column)
     {

@@ -13,6 +13,9 @@ public sealed record Place(string? File, string? Postgres)
     public static Place InFile(string file) => new(file, null);
     public static Place OnServer(string connection) => new(null, connection);
 
+    /// <summary>The demonstration's file below a project's folder.</summary>
+    public static Place DemoIn(string root) => InFile(Path.Combine(root, ".build", "demo.db"));
+
     public string InWords => File ?? "PostgreSQL";
 
     public DbContextOptions Options()

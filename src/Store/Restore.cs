@@ -25,7 +25,7 @@ public static class Restore
             if (Checked(store, zip, tables, faults) is not { } list) return (0, faults);
             using var transaction = store.Database.BeginTransaction();
             LetGo(store);
-            foreach (var table in tables.Reverse()) store.Database.ExecuteSqlRaw($"DELETE FROM {Backup.Quoted(table.Name)}");
+            foreach (var table in tables.Reverse()) store.Database.ExecuteSqlRaw($"DELETE FROM {Sql.Quoted(table.Name)}");
             var records = 0L;
             foreach (var table in tables)
             {
@@ -81,9 +81,7 @@ public static class Restore
     private static long Fill(DistrictStore store, ZipArchive zip, ITable table, IReadOnlyList<string> names)
     {
         var columns = names.Select(n => table.FindColumn(n)!).ToList();
-        using var command = store.Database.GetDbConnection().CreateCommand();
-        command.Transaction = store.Database.CurrentTransaction!.GetDbTransaction();
-        command.CommandText = $"INSERT INTO {Backup.Quoted(table.Name)} ({string.Join(", ", names.Select(Backup.Quoted))}) VALUES ({string.Join(", ", columns.Select((_, i) => "@p" + i))})";
+        using var command = Sql.Insert(store, table.Name, names);
         using var reader = new StreamReader(zip.GetEntry(Backup.Entry(table))!.Open());
         var rows = 0L;
         while (reader.ReadLine() is { } line)
@@ -118,7 +116,7 @@ public static class Restore
     private static void LetGo(DistrictStore store)
     {
         if (store.Database.IsNpgsql()) store.Database.ExecuteSqlRaw("""ALTER TABLE "Trail" DISABLE TRIGGER USER""");
-        else foreach (var drop in AppendOnly.SqliteTriggers.Keys) store.Database.ExecuteSqlRaw($"DROP TRIGGER IF EXISTS {Backup.Quoted(drop)}");
+        else foreach (var drop in AppendOnly.SqliteTriggers.Keys) store.Database.ExecuteSqlRaw($"DROP TRIGGER IF EXISTS {Sql.Quoted(drop)}");
     }
 
     private static void Hold(DistrictStore store, IReadOnlyList<ITable> tables)

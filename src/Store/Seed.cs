@@ -39,9 +39,7 @@ public static class Seed
     private static int Fill(DistrictStore store, IEntityType type, IEnumerable<object> records)
     {
         List<IProperty> properties = [.. type.GetProperties()];
-        using var command = store.Database.GetDbConnection().CreateCommand();
-        command.Transaction = store.Database.CurrentTransaction!.GetDbTransaction();
-        command.CommandText = $"INSERT INTO {Backup.Quoted(type.GetTableName()!)} ({string.Join(", ", properties.Select(p => Backup.Quoted(p.GetColumnName())))}) VALUES ({string.Join(", ", properties.Select((_, i) => "@p" + i))})";
+        using var command = Sql.Insert(store, type.GetTableName()!, [.. properties.Select(p => p.GetColumnName())]);
         var count = 0;
         foreach (var record in records)
         {

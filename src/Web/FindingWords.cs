@@ -1,5 +1,4 @@
 using Umpirage.Finder;
-using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 
 namespace Umpirage.Web;
@@ -23,7 +22,7 @@ public sealed class FindingWords(Settings settings, Shelf shelf)
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(8);
 
     private readonly Lazy<Task<SubjectFinder>> finder = new(() => Task.Factory.StartNew(
-        () => SubjectFinder.Open(shelf.Book, Material(settings), settings.FinderCache, Console.Error.WriteLine), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default));
+        () => SubjectFinder.Open(shelf.Book, Material.Read(settings.Codes, settings.Casebook), settings.FinderCache, Console.Error.WriteLine), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default));
 
     /// <summary>Begins to learn when nothing was learned yet, so that it is done when somebody asks.</summary>
     public void Begin()
@@ -43,15 +42,5 @@ public sealed class FindingWords(Settings settings, Shelf shelf)
 
     public IReadOnlyList<FactRead> Facts(string words, string sheet) => [.. finder.Value.Result.Read(words, sheet).Select(f => new FactRead(f.Fact, f.Value, f.Words))];
 
-    /// <summary>Learns now, for the launcher and the tests.</summary>
-    public void Learn() => finder.Value.Wait();
-
     private static string? GameOf(string code) => CodeAddress.Read(code)?.Game;
-
-    private static Material Material(Settings settings) => new(
-        Texts(Path.Combine(settings.Codes, "sheets"), "*.sheet"), Texts(Path.Combine(settings.Codes, "asked"), "*.asked"), Texts(settings.Casebook, "*.play"),
-        new("synonyms.txt", File.ReadAllText(Path.Combine(settings.Codes, "synonyms.txt"))));
-
-    private static IReadOnlyList<SourceText> Texts(string folder, string pattern) =>
-        [.. Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)))];
 }

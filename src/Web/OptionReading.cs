@@ -22,12 +22,7 @@ public sealed class OptionReading
         const string file = "proposal.layer";
         var book = shelf.With([new(file, text)]);
         var layer = LayerReader.Read(file, text, book.Roster, []);
-        var touched = layer.Changes.Select(c => c.Sheet).Concat(layer.Additions.Select(a => a.Sheet)).Where(s => book.Sheet(s) is not null).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        // a sheet that uses a touched one is proven too
-        touched.AddRange(book.Sheets.Where(s => s.Uses.Any(u => touched.Contains(u.Sheet, StringComparer.OrdinalIgnoreCase))).Select(s => s.Name).ToList());
-        var all = new List<Finding>(Checker.Check(book).Where(f => f.File == file));
-        all.AddRange(Checker.Check(book, touched));
-        return new(layer, book, [.. all.Distinct()]);
+        return new(layer, book, Checker.Check(book, layer));
     }
 
     /// <summary>What a division's code says otherwise when the layer is laid on it.</summary>

@@ -1,13 +1,6 @@
 using Umpirage.Web;
 
 var root = Environment.GetEnvironmentVariable("UMPIRAGE_ROOT") is { Length: > 0 } named ? named : Directory.GetCurrentDirectory();
-if (args is ["--learn"])
-{
-    // for the launcher, after a build: what the finder learns from the texts is worked out before anybody waits for it
-    var plain = Settings.Read([], root, out _)!;
-    new FindingWords(plain, Shelf.OfFiles(plain)).Learn();
-    return 0;
-}
 if (Settings.Read(args, root, out var fault) is not { } settings)
 {
     Console.Error.WriteLine(fault);

@@ -15,7 +15,7 @@ public sealed record Settings(string Root, Place Place, bool Demo, int Port, Dat
     public string Casebook => Path.Combine(Root, "casebook");
     public string DemoTables => Path.Combine(Root, "demo", "oslemoor");
     /// <summary>Where the finder keeps what it worked out.</summary>
-    public string FinderCache => Path.Combine(Root, ".build", "finder.index");
+    public string FinderCache => Finder.Material.IndexBeside(Codes);
 
     /// <summary>Reads what was typed after "desk"; null, with the reason, when it cannot be used.</summary>
     public static Settings? Read(IReadOnlyList<string> args, string root, out string fault)
@@ -33,7 +33,7 @@ public sealed record Settings(string Root, Place Place, bool Demo, int Port, Dat
         }
         if (file is not null && server is not null) { fault = "name --data or --postgres, not both"; return null; }
         demo |= server is null && file is null;
-        var place = server is not null ? Place.OnServer(server) : Place.InFile(file ?? Path.Combine(root, ".build", "demo.db"));
+        var place = server is not null ? Place.OnServer(server) : file is not null ? Place.InFile(file) : Place.DemoIn(root);
         return new(root, place, demo, port, demo ? Oslemoor.Now : null);
     }
 }

@@ -20,13 +20,10 @@ public sealed class Shelf
     private const int MostTables = 400, MostCrossovers = 20;
 
     private readonly Settings settings;
-    private readonly Func<DistrictStore>? open;
+    private readonly Func<DistrictStore> open;
     private volatile Reading now;
 
-    /// <summary>The codes folder alone, without a district.</summary>
-    public static Shelf OfFiles(Settings settings) => new(settings, null);
-
-    public Shelf(Settings settings, Func<DistrictStore>? open)
+    public Shelf(Settings settings, Func<DistrictStore> open)
     {
         (this.settings, this.open) = (settings, open);
         now = Read();
@@ -46,33 +43,30 @@ public sealed class Shelf
 
     private Reading Read()
     {
-        if (open is null) return Of([]);
         using var store = open();
         var published = store.Options.AsNoTracking().Where(o => o.Status == OptionStatus.Published).AsEnumerable().GroupBy(o => o.Layer).Select(g => g.MaxBy(o => o.Version)!).ToList();
         return Of(published.Select(o => new SourceText(o.Layer + ".layer", o.Text)));
     }
 
     /// <summary>The text of a layer of the codes folder, by its name; null when there is none.</summary>
-    public string? LayerText(string name) => Files("layers", "*.layer").FirstOrDefault(f => Words.Same(LayerReader.Read(f.File, f.Text, Book.Roster, []).Name, name))?.Text;
+    public string? LayerText(string name) => Files("layers", "*.layer").FirstOrDefault(f => Words.Same(NameOf(f, Book.Roster), name))?.Text;
+
+    private static string NameOf(SourceText layer, Roster roster) => LayerReader.Read(layer.File, layer.Text, roster, []).Name;
 
     /// <summary>The codebook with these layers in the place of those of the same name.</summary>
     public Codebook With(IEnumerable<SourceText> layers) => Of(layers).Book;
 
     private Reading Of(IEnumerable<SourceText> layers)
     {
-        var files = Files("sheets", "*.sheet").Concat(Files("layers", "*.layer")).ToList();
-        foreach (var layer in layers)
-        {
-            var name = LayerReader.Read(layer.File, layer.Text, Roster.Read("roster.txt", RosterText, []), []).Name;
-            files.RemoveAll(f => f.File.EndsWith(".layer", StringComparison.Ordinal) && Words.Same(LayerReader.Read(f.File, f.Text, Roster.Read("roster.txt", RosterText, []), []).Name, name));
-            files.Add(layer);
-        }
-        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(RosterText + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
-        var book = Codebook.Read(new("roster.txt", RosterText), files);
+        var rosterText = new SourceText("roster.txt", File.ReadAllText(Path.Combine(settings.Codes, "roster.txt")));
+        var roster = Roster.Read(rosterText.File, rosterText.Text, []);
+        var own = layers.ToList();
+        var names = own.Select(l => NameOf(l, roster)).ToList();
+        List<SourceText> files = [.. Files("sheets", "*.sheet"), .. Files("layers", "*.layer").Where(f => !names.Any(n => Words.Same(n, NameOf(f, roster)))), .. own];
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(rosterText.Text + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
+        var book = Codebook.Read(rosterText, files);
         return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase));
     }
-
-    private string RosterText => File.ReadAllText(Path.Combine(settings.Codes, "roster.txt"));
 
     private IEnumerable<SourceText> Files(string folder, string pattern) =>
         Directory.EnumerateFiles(Path.Combine(settings.Codes, folder), pattern).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
@@ -104,6 +98,10 @@ public sealed class Shelf
         if (here is null || there is null) return [];
         return reading.Crossovers.GetOrAdd((one, two, day), _ => new(() => Rules.Codes.Crossover.Of(reading.Book, here, there, []))).Value;
     }
+
+    /// <summary>The code taken when nobody named one: a division as it is played here, else the roster's.</summary>
+    public string UsualCode(IQueryable<District.People.Division> played) =>
+        played.AsNoTracking().Where(d => d.Crew > 1).OrderByDescending(d => d.Key).Select(d => d.Code).FirstOrDefault() ?? Book.Roster.UsualCode();
 
     /// <summary>The codes people choose among: the divisions as the leagues play them, then each game, division and book.</summary>
     public IReadOnlyList<(string Group, string Code, string Name)> Choices(IEnumerable<District.People.Division> played)

@@ -52,7 +52,6 @@ public static class Oslemoor
     /// <summary>Places of every game up to the coming week's; those of games up to today are filled as far as people go, at most two games a day each, with a pause.</summary>
     private static IEnumerable<Assignment> Crews(Plan plan, Folk folk, IReadOnlyList<ScheduledGame> games, Dice dice)
     {
-        var grades = folk.Officials.ToDictionary(o => o.Person);
         var minors = folk.People.Where(p => p.IsMinor).Select(p => p.Key).ToHashSet();
         var hours = folk.Hours.ToLookup(h => h.Person);
         var busy = new List<(string Person, DateTime Start)>();

@@ -18,12 +18,23 @@ public static class Checker
         foreach (var sheet in book.Sheets)
             if (only is null || only.Contains(sheet.Name, StringComparer.OrdinalIgnoreCase))
                 new SheetCheck(book, sheet, findings).Run();
-        return
-        [
-            .. findings.Where(f => only is null || book.Sheets.Any(s => s.File == f.File && only.Contains(s.Name, StringComparer.OrdinalIgnoreCase)))
-                .Distinct().OrderBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Line).ThenBy(f => f.Kind),
-        ];
+        return InOrder(findings.Where(f => only is null || book.Sheets.Any(s => s.File == f.File && only.Contains(s.Name, StringComparer.OrdinalIgnoreCase))));
     }
+
+    /// <summary>Checks one layer: what it says itself, and every sheet it touches or that uses one it touches. The other sheets are as they were without it.</summary>
+    public static IReadOnlyList<Finding> Check(Codebook book, Layer layer)
+    {
+        var named = layer.Changes.Select(c => c.Sheet).Concat(layer.Additions.Select(a => a.Sheet)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        List<Sheet> touched = [.. book.Sheets.Where(s => named.Contains(s.Name) || s.Uses.Any(u => named.Contains(u.Sheet)))];
+        var findings = new List<Finding>(book.Findings);
+        LayerCheck.Check(book, layer, findings);
+        foreach (var sheet in touched) new SheetCheck(book, sheet, findings).Run();
+        // what the layer says comes first, then what it does to the sheets
+        return [.. InOrder(findings.Where(f => f.File == layer.File)), .. InOrder(findings.Where(f => f.File != layer.File && touched.Any(s => s.File == f.File)))];
+    }
+
+    private static IReadOnlyList<Finding> InOrder(IEnumerable<Finding> findings) =>
+        [.. findings.Distinct().OrderBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Line).ThenBy(f => f.Kind)];
 
     /// <summary>The codes in which a sheet has to hold: each game and division, at large and under each book, and each local layer, at each date of change.</summary>
     public static IEnumerable<Code> Codes(Codebook book, Sheet sheet)

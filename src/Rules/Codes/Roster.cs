@@ -14,6 +14,9 @@ public sealed class Roster
     /// <summary>A league's own name for a division, and the game and division it stands for.</summary>
     public Dictionary<string, string> PlayedAs { get; } = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>The address taken when none is named: a game, the first one unless named, in its second division.</summary>
+    public string UsualCode(string? game = null) => $"{game ?? Games[0]}/{Divisions[1]}";
+
     public Body? Body(string game, string name) =>
         Bodies.FirstOrDefault(b => b.Game == game && (Words.Same(b.Name, name) || b.Aliases.Any(a => Words.Same(a, name))));
 

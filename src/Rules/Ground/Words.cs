@@ -5,6 +5,10 @@ namespace Umpirage.Rules.Ground;
 /// <summary>Small helps for reading and telling in words: lists, near words, tidy text.</summary>
 public static class Words
 {
+    /// <summary>A name as part of a file's name or an address: "batter's box" is "batters-box".</summary>
+    public static string Slug(string name) =>
+        string.Join('-', new string([.. name.ToLowerInvariant().Where(c => c is not ('\'' or ',' or ':'))]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
     /// <summary>Folds white space and typographic quotes, so that two ways of typing a word are one word.</summary>
     public static string Tidy(string text)
     {

@@ -55,13 +55,13 @@ public static class CalendarFile
         if (calendar is null && faults.Count == 0) faults.Add(new(1, "", $"{bytes.Length} bytes", $"an iCalendar stream of at most {CsvText.Largest} bytes"));
         var zone = store.District.AsNoTracking().FirstOrDefault()?.Zone ?? "Etc/UTC";
         var diamonds = store.Diamonds.AsNoTracking().AsEnumerable().ToLookup(d => d.Name, d => d.Key, StringComparer.OrdinalIgnoreCase);
+        var games = store.Games.AsNoTracking().ToDictionary(g => g.Key);
         var number = 0;
         foreach (var one in calendar?.Events ?? Enumerable.Empty<CalendarEvent>())
         {
             number++;
             var key = one.Uid is { } uid && uid.EndsWith(Domain, StringComparison.Ordinal) ? uid[..^Domain.Length] : "";
-            var game = key == "" ? null : store.Games.AsNoTracking().FirstOrDefault(g => g.Key == key);
-            if (game is null) { faults.Add(new(number, "UID", one.Uid ?? "", "the identity of a game on record")); continue; }
+            if (!games.TryGetValue(key, out var game)) { faults.Add(new(number, "UID", one.Uid ?? "", "the identity of a game on record")); continue; }
             if (one.Start is not { HasTime: true }) { faults.Add(new(number, "DTSTART", Said(one.Start), "a day and a time")); continue; }
             if (Local(one.Start, zone) is not { } start) { faults.Add(new(number, "DTSTART", Said(one.Start), "a time in a zone of the IANA time zone database")); continue; }
             // parks may call their diamonds alike: a game stays where it is unless the place named is another

@@ -14,7 +14,7 @@ internal static class AccountDeeds
     public static void Map(WebApplication app)
     {
         app.MapPost("/sign-in", async ([FromForm] string name, [FromForm] string password, [FromForm] string? to, SignInManager<Account> signIn) =>
-            (await signIn.PasswordSignInAsync(QuestionDeeds.Cut(name, 80), password, isPersistent: true, lockoutOnFailure: true)).Succeeded
+            (await signIn.PasswordSignInAsync(Typed.Cut(name, 80), password, isPersistent: true, lockoutOnFailure: true)).Succeeded
                 ? Doors.Back(to) : (IResult)Doors.Show<SignInForm>(new { To = to ?? "/", Failed = true }, StatusCodes.Status401Unauthorized)).ForAnybody().RequireRateLimiting("sign-in");
         app.MapPost("/sign-out", async (IFormCollection _, SignInManager<Account> signIn) => { await signIn.SignOutAsync(); return Results.Redirect("/sign-in"); }).ForAnybody();
         app.MapPost("/sign-in/passkey/options", async (IFormCollection _, SignInManager<Account> signIn) => Results.Content(await signIn.MakePasskeyRequestOptionsAsync(null), "application/json")).ForAnybody().RequireRateLimiting("sign-in");
@@ -61,13 +61,13 @@ internal static class AccountDeeds
                 made = await users.ResetPasswordAsync(known, await users.GeneratePasswordResetTokenAsync(known), secret);
                 name = known.UserName!;
             }
-            else made = await users.CreateAsync(new() { UserName = QuestionDeeds.Cut(name, 80), Person = key }, secret);
+            else made = await users.CreateAsync(new() { UserName = Typed.Cut(name, 80), Person = key }, secret);
             return made.Succeeded ? Doors.Show<Told>(new { Title = $"Sign-in for {person.ListName}", Text = $"Name: {name}. The password below is shown this once; they change it after signing in.{(person.IsMinor ? " Give it to the guardian." : "")}", Secret = secret, To = $"/people/{Uri.EscapeDataString(key)}" })
                 : Doors.Show<FaultList>(new { Faults = Faults(made) }, 422);
         }).Needs(Deed.KeepAccounts);
         app.MapPost("/first-run", async ([FromForm] string code, [FromForm] string district, [FromForm] string zone, [FromForm] string given, [FromForm] string? family, [FromForm] string name, [FromForm] string password, FirstRun first, SignInManager<Account> signIn, DistrictStore store) =>
         {
-            var faults = await first.Begin(store, signIn.UserManager, code, QuestionDeeds.Cut(district, 80), QuestionDeeds.Cut(zone, 60), QuestionDeeds.Cut(given, 80), QuestionDeeds.Cut(family, 80), QuestionDeeds.Cut(name, 80), password);
+            var faults = await first.Begin(store, signIn.UserManager, code, Typed.Cut(district, 80), Typed.Cut(zone, 60), Typed.Cut(given, 80), Typed.Cut(family, 80), Typed.Cut(name, 80), password);
             if (faults.Count > 0) return Doors.Show<FirstRunForm>(new { Faults = faults }, 422);
             await signIn.PasswordSignInAsync(name.Trim(), password, true, true);
             return Results.Redirect("/");

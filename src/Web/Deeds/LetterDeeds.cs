@@ -20,7 +20,7 @@ internal static class LetterDeeds
             store.Actor = sitting.Actor;
             store.Trail.Add(new() { At = DateTime.UtcNow, By = store.Actor, What = "Letter", Key = string.Join(", ", letter.To.Concat(letter.Copy).Select(p => p.Key)), Deed = "made", After = letter.About.Count > 0 ? $"about {string.Join(", ", letter.About.Select(p => p.Key))}" : null });
             store.SaveChanges();
-            return Doors.Show<LetterShown>(new { Letter = letter, Subject = QuestionDeeds.Cut(subject, 120), Text = QuestionDeeds.Cut(text, 4000) });
+            return Doors.Show<LetterShown>(new { Letter = letter, Subject = Typed.Cut(subject, 120), Text = Typed.Cut(text, 4000) });
         }).Needs(Deed.WriteLetters);
     }
 }

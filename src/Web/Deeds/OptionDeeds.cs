@@ -17,7 +17,7 @@ internal static class OptionDeeds
         {
             var viewer = sitting.Viewer;
             if (!viewer.May(Deed.ProposeOption, league: league)) return Results.StatusCode(StatusCodes.Status403Forbidden);
-            text = QuestionDeeds.Cut(text, 60_000).ReplaceLineEndings("\n") + "\n";
+            text = Typed.Cut(text, 60_000).ReplaceLineEndings("\n") + "\n";
             var layer = LayerReader.Read("proposal.layer", text, shelf.Book.Roster, []);
             if (deed != "propose" || layer.Name == "") return Doors.Show<OptionShown>(new { Text = text, League = league, Leagues = Own(store, viewer) });
             // a league writes under its own name only: nobody proposes another league's layer, or the district's

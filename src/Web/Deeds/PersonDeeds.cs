@@ -28,6 +28,6 @@ internal static class PersonDeeds
         }).Needs(Deed.ChangePeople);
     }
 
-    private static string Text(string? text) => QuestionDeeds.Cut(text, 80);
-    private static string? Optional(string? text) => QuestionDeeds.Cut(text, 120) is { Length: > 0 } some ? some : null;
+    private static string Text(string? text) => Typed.Cut(text, 80);
+    private static string? Optional(string? text) => Typed.Cut(text, 120) is { Length: > 0 } some ? some : null;
 }

@@ -14,7 +14,7 @@ internal static class QuestionDeeds
     {
         app.MapPost("/questions", ([FromForm] string sheet, [FromForm] string code, [FromForm] string? words, IFormCollection form, [FromForm] bool? open, Sitting sitting, Shelf shelf, DistrictStore store) =>
         {
-            var asking = new Asking(Cut(words, 600), Cut(code, 100), Cut(sheet, 80), [.. form["f"].OfType<string>().Take(Asking.MostFacts).Select(x => Cut(x, 200))], []);
+            var asking = new Asking(Typed.Cut(words, 600), Typed.Cut(code, 100), Typed.Cut(sheet, 80), [.. form["f"].OfType<string>().Take(Asking.MostFacts).Select(x => Typed.Cut(x, 200))], []);
             var findings = new List<Finding>();
             if (shelf.Table(asking.Code, asking.Sheet, sitting.Today, findings) is not { } table) return Results.BadRequest(string.Join("\n", findings));
             var situation = Situation.Read(table.Sheet, "said", asking.Said.Select(s => new Rules.Codes.Phrase(s, 0)), findings);
@@ -36,6 +36,4 @@ internal static class QuestionDeeds
             return Results.Redirect("/questions");
         }).Needs(Deed.SeeQuestions);
     }
-
-    internal static string Cut(string? text, int most) => text is null ? "" : text.Length <= most ? text.Trim() : text[..most].Trim();
 }

@@ -21,8 +21,8 @@ public partial class FindingTests(ITestOutputHelper output)
 
     private static SubjectFinder Learn()
     {
-        IReadOnlyList<SourceText> Texts(string folder, string pattern, Func<string, bool>? but = null) => [.. Shelf.Files(Folder.Of(folder.Split('/')), pattern).Where(f => but?.Invoke(Path.GetFileName(f)) != true).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)))];
-        var material = new Material(Texts("codes/sheets", "*.sheet"), Texts("codes/asked", "*.asked"), Texts("casebook", "*.play", name => Open().IsMatch(name)), new("synonyms.txt", File.ReadAllText(Folder.Of("codes", "synonyms.txt"))));
+        var material = Material.Read(Folder.Of("codes"), Folder.Of("casebook"));
+        material = material with { Plays = [.. material.Plays.Where(p => !Open().IsMatch(p.File))] };
         return SubjectFinder.Open(Shelf.Codes, material, Folder.Of(".build", "finder-measured.index"));
     }
 
