@@ -14,6 +14,7 @@ internal static class DistrictOf
             return null;
         }
         var store = place.Ready();
+        if (request.Postgres is null && request.Data is null) store.Today = DateOnly.FromDateTime(District.Demo.Oslemoor.Now);
         store.Actor = $"{Environment.UserName}, command line";
         return store;
     }

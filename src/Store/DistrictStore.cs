@@ -14,6 +14,9 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     /// <summary>Who is writing, as the trail will say.</summary>
     public string Actor { get; set; } = "nobody named";
 
+    /// <summary>The day on which it is written; a game of a later day has not been pitched in yet.</summary>
+    public DateOnly Today { get; set; } = DateOnly.FromDateTime(DateTime.Now);
+
     public DbSet<DistrictFacts> District => Set<DistrictFacts>();
     public DbSet<League> Leagues => Set<League>();
     public DbSet<Division> Divisions => Set<Division>();
@@ -28,6 +31,8 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<Certificate> Certificates => Set<Certificate>();
     public DbSet<Availability> Availabilities => Set<Availability>();
     public DbSet<ScheduledGame> Games => Set<ScheduledGame>();
+    public DbSet<Blackout> Blackouts => Set<Blackout>();
+    public DbSet<GameMove> Moves => Set<GameMove>();
     public DbSet<Assignment> Assignments => Set<Assignment>();
     public DbSet<Player> Players => Set<Player>();
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();

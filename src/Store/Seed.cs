@@ -30,6 +30,7 @@ public static class Seed
     public static void Demo(DistrictStore store, Func<string, string> text)
     {
         store.Actor = "the demonstration's generator";
+        store.Today = DateOnly.FromDateTime(Oslemoor.Now);
         Put(store, Oslemoor.Make(Plan.Read(text)));
         foreach (var kind in Saturday)
             if (Import.Run(store, FileKind.Named(kind)!, Encoding.UTF8.GetBytes(text($"saturday/{kind}.csv")), dryRun: false) is { Fine: false } faulty)

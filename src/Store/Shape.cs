@@ -103,10 +103,23 @@ internal static class Shape
             g.ToTable("Games").HasKey(x => x.Key);
             g.Property(x => x.Status).HasConversion<string>();
             g.HasIndex(x => x.Start);
+            g.Ignore(x => x.IsAhead);
             g.HasOne<Division>().WithMany().HasForeignKey(x => x.Division).OnDelete(DeleteBehavior.Restrict);
             g.HasOne<Team>().WithMany().HasForeignKey(x => x.Home).OnDelete(DeleteBehavior.Restrict);
             g.HasOne<Team>().WithMany().HasForeignKey(x => x.Visitor).OnDelete(DeleteBehavior.Restrict);
             g.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Blackout>(b =>
+        {
+            b.HasKey(x => new { x.Kind, x.Of, x.From });
+            b.Property(x => x.Kind).HasConversion<string>();
+        });
+        model.Entity<GameMove>(m =>
+        {
+            m.HasKey(x => new { x.Plan, x.Game });
+            m.Property(x => x.FromStatus).HasConversion<string>();
+            m.Property(x => x.ToStatus).HasConversion<string>();
+            m.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<Assignment>(a =>
         {
@@ -123,7 +136,9 @@ internal static class Shape
         });
         model.Entity<Appearance>(a =>
         {
-            a.HasKey(x => new { x.Game, x.Player, x.Counter });
+            a.HasKey(x => new { x.Game, x.Player, x.Counter, x.Day, x.Entry });
+            a.HasIndex(x => x.Player);
+            a.Ignore(x => x.Count);
             a.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
             a.HasOne<Player>().WithMany().HasForeignKey(x => x.Player).OnDelete(DeleteBehavior.Restrict);
             a.HasOne<Team>().WithMany().HasForeignKey(x => x.Team).OnDelete(DeleteBehavior.Restrict);

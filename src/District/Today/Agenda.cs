@@ -1,6 +1,7 @@
 using Umpirage.District.Calendar;
 using Umpirage.District.Options;
 using Umpirage.District.People;
+using Umpirage.District.Pitchers;
 
 namespace Umpirage.District.Today;
 
@@ -66,7 +67,7 @@ public static class Agenda
     private static IEnumerable<Matter> Differing(Day day)
     {
         var games = day.Games.ToDictionary(g => g.Key);
-        foreach (var twice in day.Logs.GroupBy(l => (l.Game, l.Player)).Where(g => g.Select(l => (l.Pitches, l.BeforeLastBatter, l.Innings)).Distinct().Count() > 1))
+        foreach (var twice in Appearance.Standing(day.Logs).GroupBy(l => (l.Game, l.Player)).Where(g => g.GroupBy(l => l.Day).Any(d => d.Select(l => l.Count).Distinct().Count() > 1)))
         {
             if (!games.TryGetValue(twice.Key.Game, out var game)) continue;
             var team = twice.First().Team;

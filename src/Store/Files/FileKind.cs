@@ -25,7 +25,7 @@ public abstract class FileKind
     public static IReadOnlyList<FileKind> All { get; } =
     [
         new LeagueFile(), new DivisionFile(), new TeamFile(), new ParkFile(), new DiamondFile(), new PersonFile(), new ClearanceFile(), new CertificateFile(),
-        new AvailabilityFile(), new GameFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
+        new AvailabilityFile(), new GameFile(), new BlackoutFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
     ];
 
     public static FileKind? Named(string name) => All.FirstOrDefault(k => Rules.Ground.Words.Same(k.Name, name));

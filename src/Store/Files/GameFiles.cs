@@ -11,7 +11,8 @@ public sealed class GameFile : FileKind
     public override IReadOnlyList<Column> Columns =>
     [
         new("game", true, "its key"), new("division", true, "key of a division"), new("visitor", true, "key of a team"), new("home", true, "key of a team"),
-        new("diamond", true, "key of a diamond"), new("day", true, "2026-05-16"), new("start", true, "14:00"), new("status", true, "planned, moved, rained out, called off or played"),
+        new("diamond", true, "key of a diamond"), new("day", true, "2026-05-16"), new("start", true, "14:00"), new("status", true, "planned, moved, rained out, called off, played or suspended"),
+        new("rest of", false, "key of the suspended game that this one finishes"),
     ];
 
     public static string StatusWord(GameStatus status) => status switch { GameStatus.RainedOut => "rained out", GameStatus.CalledOff => "called off", _ => status.ToString().ToLowerInvariant() };
@@ -20,7 +21,9 @@ public sealed class GameFile : FileKind
     {
         var key = row.Key("game");
         var game = new ScheduledGame(key, row.Known("division", known.Divisions, "division"), row.Known("visitor", known.Teams, "team"), row.Known("home", known.Teams, "team"),
-            row.Known("diamond", known.Diamonds, "diamond"), row.Day("day").ToDateTime(row.Clock("start")), row.Choice<GameStatus>("status", StatusWord), 0);
+            row.Known("diamond", known.Diamonds, "diamond"), row.Day("day").ToDateTime(row.Clock("start")), row.Choice<GameStatus>("status", StatusWord), 0, row.Optional("rest of"));
+        if (game.RestOf is { } suspended) row.Known("rest of", suspended, known.Games, "game");
+        if (game.RestOf == game.Key && game.RestOf is not null) row.Fault("rest of", game.RestOf, "another game than this one");
         if (game.Home == game.Visitor && game.Home != "") row.Fault("home", game.Home, "another team than the visitor");
         // a calendar takes a game for changed only when its count of changes rises
         return key != "" && known.Store.Games.Find(key) is { } before ? [game with { Sequence = before with { Sequence = 0 } == game ? before.Sequence : before.Sequence + 1 }] : [game];
@@ -31,7 +34,7 @@ public sealed class GameFile : FileKind
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
         store.Games.AsEnumerable().OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => new[]
         {
-            g.Key, g.Division, g.Visitor, g.Home, g.Diamond, Written.Day(DateOnly.FromDateTime(g.Start)), Written.Clock(TimeOnly.FromDateTime(g.Start)), StatusWord(g.Status),
+            g.Key, g.Division, g.Visitor, g.Home, g.Diamond, Written.Day(DateOnly.FromDateTime(g.Start)), Written.Clock(TimeOnly.FromDateTime(g.Start)), StatusWord(g.Status), g.RestOf,
         });
 }
 
@@ -77,35 +80,4 @@ public sealed class PlayerFile : FileKind
         return store.RosterPlaces.AsEnumerable().OrderBy(r => r.Player, StringComparer.Ordinal).ThenBy(r => r.Team, StringComparer.Ordinal)
             .Select(r => new[] { r.Player, names[r.Player], r.Team, r.Jersey.ToString(CultureInfo.InvariantCulture) });
     }
-}
-
-public sealed class LogFile : FileKind
-{
-    public override string Name => "logs";
-    public override string About => "Pitching logs: what one counter wrote of one pitcher in one game.";
-    public override IReadOnlyList<Column> Columns =>
-    [
-        new("game", true, "key of a game"), new("player", true, "key of a player"), new("team", true, "key of a team"), new("counter", true, "who counted"), new("pitches", true, "0 to 300"),
-        new("before last batter", true, "pitches before the first to the last batter"), new("innings", true, "innings in which a pitch was thrown"), new("innings caught", true, "innings at catcher"),
-    ];
-
-    public override IReadOnlyList<object> Read(Row row, Known known)
-    {
-        var log = new Appearance(row.Known("game", known.Games, "game"), row.Known("player", known.Players, "player"), row.Known("team", known.Teams, "team"), row.Needed("counter", "who counted"),
-            row.Whole("pitches", 0, 300), row.Whole("before last batter", 0, 300), row.Whole("innings", 0, 30), row.Whole("innings caught", 0, 30));
-        if (log.BeforeLastBatter > log.Pitches && row.Fine("pitches", "before last batter"))
-            row.Fault("before last batter", log.BeforeLastBatter.ToString(CultureInfo.InvariantCulture), $"at most the {log.Pitches} pitches");
-        return [log];
-    }
-
-    public override string Owner(object record) => record is Appearance a ? $"{a.Game}/{a.Player}/{a.Counter}" : "";
-    public override IEnumerable<object> Stored(DistrictStore store) => store.Appearances;
-    public override IEnumerable<string?[]> Write(DistrictStore store) =>
-        store.Appearances.AsEnumerable().OrderBy(a => a.Game, StringComparer.Ordinal).ThenBy(a => a.Player, StringComparer.Ordinal)
-            .ThenBy(a => a.Counter, StringComparer.Ordinal).Select(a => new[]
-        {
-            a.Game, a.Player, a.Team, a.Counter, Text(a.Pitches), Text(a.BeforeLastBatter), Text(a.Innings), Text(a.InningsCaught),
-        });
-
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

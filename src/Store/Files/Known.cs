@@ -1,3 +1,4 @@
+using Umpirage.District.Pitchers;
 using Umpirage.Rules.Codes;
 
 namespace Umpirage.Store.Files;
@@ -20,6 +21,14 @@ public sealed class Known(DistrictStore store, FileKind kind, IReadOnlyList<File
     /// <summary>Other kinds have a column 'person' too, but only a file of people brings any.</summary>
     public IReadOnlySet<string> People => people ??=
         [.. store.People.Select(p => p.Key), .. kind is PersonFile ? rows.Select(r => r.Cells.GetValueOrDefault("person", "").Trim()) : []];
+
+    /// <summary>The day from which on nothing can have been played yet.</summary>
+    public DateOnly Today => store.Today;
+
+    /// <summary>Pitching lines on record, by game, player, counter and day.</summary>
+    public ILookup<(string, string, string, DateOnly), Appearance> Logs => logs ??= store.Appearances.AsEnumerable().OrderBy(a => a.Entry).ToLookup(a => (a.Game, a.Player, a.Counter, a.Day));
+
+    private ILookup<(string, string, string, DateOnly), Appearance>? logs;
 
     /// <summary>Guardians on record.</summary>
     public IReadOnlySet<string> Guardians => guardians ??= [.. store.Guardianships.Select(g => g.Guardian)];

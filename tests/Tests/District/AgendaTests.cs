@@ -21,7 +21,7 @@ public class AgendaTests
         new(key, "SB 12U", "TERN", home, "mill-1", start, status, 0);
     private static Clearance Check(DateOnly from, DateOnly until, string requirement = "background check", string person = "ben") =>
         new(person, requirement, from, until, "officer");
-    private static Appearance Log(string counter, int pitches, int before = 40, int innings = 4) => new("G", "#7", "OWL", counter, pitches, before, innings, 0);
+    private static Appearance Log(string counter, int pitches, int before = 40, int innings = 4) => new("G", "#7", "OWL", counter, DateOnly.FromDateTime(Now), 1, pitches, before, innings, 0, 3 * innings);
     private static Matter Only(Day day) => Assert.Single(Agenda.Of(day));
     private static Matter? Kind(Day day, MatterKind kind) => Agenda.Of(day).SingleOrDefault(m => m.Kind == kind);
 

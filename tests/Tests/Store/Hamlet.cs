@@ -45,7 +45,7 @@ internal static class Hamlet
         new Assignment("G-1", "plate", "umpire-1"), new Assignment("G-1", "base", null), new Assignment("G-2", "plate", "umpire-2"),
         new Player("TAR-1-07", "Mara T."), new Player("WRE-1-02", "Nell O."), new RosterPlace("TAR-1-07", "TAR-1", 7), new RosterPlace("TAR-1-07", "WRE-2", 17),
         new RosterPlace("WRE-1-02", "WRE-1", 2),
-        new Appearance("G-3", "TAR-1-07", "TAR-1", "home book", 48, 44, 4, 0), new Appearance("G-3", "TAR-1-07", "TAR-1", "visitors' book", 50, 44, 4, 0),
+        new Appearance("G-3", "TAR-1-07", "TAR-1", "home book", new(2026, 5, 12), 1, 48, 44, 4, 0, 12), new Appearance("G-3", "TAR-1-07", "TAR-1", "visitors' book", new(2026, 5, 12), 1, 50, 44, 4, 0, 12),
         new LocalOption("Tarnholt", 1, OptionStatus.Published, "tarnholt", LayerText, "chief", new DateTime(2026, 2, 1, 12, 0, 0, DateTimeKind.Utc).AddMilliseconds(345)),
         new LocalOption("Tarnholt", 2, OptionStatus.Proposed, "tarnholt", LayerText + "\n", "other", new DateTime(2026, 3, 1, 12, 0, 0, DateTimeKind.Utc)),
     ];

@@ -124,6 +124,76 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Assignments");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Blackout", b =>
+                {
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Of")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.HasKey("Kind", "Of", "From");
+
+                    b.ToTable("Blackouts");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.Property<string>("Plan")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("FromDiamond")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("FromStart")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("FromStatus")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("TakesBack")
+                        .HasColumnType("text");
+
+                    b.Property<string>("ToDiamond")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("ToStart")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("ToStatus")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Plan", "Game");
+
+                    b.HasIndex("Game");
+
+                    b.ToTable("Moves");
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>
                 {
                     b.Property<string>("Key")
@@ -139,6 +209,9 @@ namespace Umpirage.Store.Postgres.Migrations
 
                     b.Property<string>("Home")
                         .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("RestOf")
                         .HasColumnType("text");
 
                     b.Property<int>("Sequence")
@@ -549,6 +622,12 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.Property<string>("Counter")
                         .HasColumnType("text");
 
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Entry")
+                        .HasColumnType("integer");
+
                     b.Property<int>("BeforeLastBatter")
                         .HasColumnType("integer");
 
@@ -558,6 +637,9 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.Property<int>("InningsCaught")
                         .HasColumnType("integer");
 
+                    b.Property<int>("Outs")
+                        .HasColumnType("integer");
+
                     b.Property<int>("Pitches")
                         .HasColumnType("integer");
 
@@ -565,7 +647,7 @@ namespace Umpirage.Store.Postgres.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
-                    b.HasKey("Game", "Player", "Counter");
+                    b.HasKey("Game", "Player", "Counter", "Day", "Entry");
 
                     b.HasIndex("Player");
 
@@ -807,6 +889,15 @@ namespace Umpirage.Store.Postgres.Migrations
                         .WithMany()
                         .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>

@@ -117,6 +117,76 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("Assignments");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Blackout", b =>
+                {
+                    b.Property<string>("Kind")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Of")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Kind", "Of", "From");
+
+                    b.ToTable("Blackouts");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.Property<string>("Plan")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Game")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FromDiamond")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("FromStart")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FromStatus")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TakesBack")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ToDiamond")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ToStart")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ToStatus")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Plan", "Game");
+
+                    b.HasIndex("Game");
+
+                    b.ToTable("Moves");
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>
                 {
                     b.Property<string>("Key")
@@ -132,6 +202,9 @@ namespace Umpirage.Store.Sqlite.Migrations
 
                     b.Property<string>("Home")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RestOf")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Sequence")
@@ -542,6 +615,12 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.Property<string>("Counter")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Entry")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("BeforeLastBatter")
                         .HasColumnType("INTEGER");
 
@@ -551,6 +630,9 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.Property<int>("InningsCaught")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Outs")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Pitches")
                         .HasColumnType("INTEGER");
 
@@ -558,7 +640,7 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.HasKey("Game", "Player", "Counter");
+                    b.HasKey("Game", "Player", "Counter", "Day", "Entry");
 
                     b.HasIndex("Player");
 
@@ -798,6 +880,15 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .WithMany()
                         .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>
