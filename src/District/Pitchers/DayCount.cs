@@ -21,7 +21,7 @@ internal readonly record struct DayCount(DateOnly Day, int Pitches, int BeforeLa
         return [.. days];
     }
 
-    public bool Pitched => Pitches > 0 || Innings > 0;
+    public bool Pitched => Pitches > 0 || Innings > 0 || Outs > 0;
 
     /// <summary>The same day after so many more; each further pitch is taken as the first to a last batter, each further inning as one with a pitch in it.</summary>
     public DayCount After(Unit unit, int more) => unit switch

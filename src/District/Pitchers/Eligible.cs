@@ -73,7 +73,7 @@ public static class Eligible
 
     private static MayPitch Rule(Ledger ledger, DayCount[] days, bool most, PitchingCode limits, PitchingCode code, Asking asking, List<Bar>? bars, List<Bar>? rest)
     {
-        List<Outing> earlier = [.. ledger.Outings.Where(o => o.Day == asking.Day && o.Game.Sport == code.Code.Game && o.Game.Key != asking.Game?.Key && o.Most.Pitches + o.Most.Innings > 0)];
+        List<Outing> earlier = [.. ledger.Outings.Where(o => o.Day == asking.Day && o.Game.Sport == code.Code.Game && o.Game.Key != asking.Game?.Key && o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0)];
         int? inTheFirst = earlier.Count == 0 ? null : (most ? earlier[0].Most : earlier[0].Least).Pitches;
         var answer = limits.MayPitch(days, asking, inTheFirst, bars, rest);
         var barred = false;
