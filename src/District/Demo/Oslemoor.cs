@@ -24,10 +24,14 @@ public static class Oslemoor
         var games = Season.Of(plan, teams, dice).Select(g => g.Start < Now ? g with { Status = dice.In(10) ? GameStatus.RainedOut : GameStatus.Played } : g).ToList();
         List<RosterPlace> places = [.. teams.SelectMany(t => Enumerable.Range(1, plan.Divisions.First(d => d.Division.Key == t.Division).Roster).Select(n => new RosterPlace($"{t.Key}-{n:00}", t.Key, n)))];
         List<Player> players = [.. places.Select(p => new Player(p.Player, $"{dice.Of(plan.Given)} {(char)('A' + dice.Below(26))}."))];
+        Blackout[] closed =
+        [
+            new(BlackoutOf.District, DistrictFacts.Only, new(2026, 7, 3), new(2026, 7, 5), "district fair"), new(BlackoutOf.Diamond, plan.Diamonds[1].Key, new(2026, 3, 28), new(2026, 4, 5), "field work"),
+        ];
         return
         [
             Facts, .. plan.Leagues, .. plan.Divisions.Select(d => d.Division), .. plan.Parks, .. plan.Diamonds, .. teams, .. folk.People, .. folk.Roles, .. folk.Guardianships, .. folk.Officials,
-            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. Crews(plan, folk, games, dice), .. players, .. places,
+            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Crews(plan, folk, games, dice), .. players, .. places,
             .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
         ];
     }

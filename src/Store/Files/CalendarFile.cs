@@ -76,7 +76,7 @@ public static class CalendarFile
             rows.Add(new(number, new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
             {
                 ["game"] = key, ["division"] = game.Division, ["visitor"] = game.Visitor, ["home"] = game.Home, ["diamond"] = diamond,
-                ["day"] = Written.Day(DateOnly.FromDateTime(start)), ["start"] = Written.Clock(TimeOnly.FromDateTime(start)), ["status"] = GameFile.StatusWord(status),
+                ["day"] = Written.Day(DateOnly.FromDateTime(start)), ["start"] = Written.Clock(TimeOnly.FromDateTime(start)), ["status"] = GameFile.StatusWord(status), ["rest of"] = game.RestOf ?? "",
             }));
         }
         return Import.Rows(store, FileKind.Named("games")!, rows, faults, dryRun, null);

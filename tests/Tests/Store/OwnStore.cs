@@ -25,7 +25,17 @@ internal sealed class OwnStore : IDisposable
     {
         var store = Place.Open();
         store.Actor = "tester";
+        store.Today = DateOnly.FromDateTime(Umpirage.District.Demo.Oslemoor.Now);
         return store;
+    }
+
+    /// <summary>Without any table yet.</summary>
+    public static OwnStore Bare(Kept kept)
+    {
+        if (kept == Kept.Postgres) NeedsServer();
+        var own = new OwnStore(kept);
+        if (kept == Kept.Postgres) Tell($"CREATE DATABASE {NameOf(own.Place)} TEMPLATE template0");
+        return own;
     }
 
     /// <summary>With the tables, and nothing in them.</summary>
