@@ -11,7 +11,7 @@ internal static class Verb
     {
         ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
-        ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["pitchers"] = PitchersVerb.Run, ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
     };
 
     public static int Run(string[] args)
@@ -48,6 +48,7 @@ internal static class Verb
           ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
           ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
           ./umpirage desk                        opens the desk in the browser, on the demonstration district
+          ./umpirage pitchers --on DATE [--team T]  who may pitch, how much is left, what it will cost
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again
           ./umpirage backup FILE                 everything in one file, and back: ./umpirage restore FILE

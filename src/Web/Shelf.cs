@@ -4,6 +4,7 @@ using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Options;
+using Umpirage.District.Pitchers;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
@@ -30,11 +31,13 @@ public sealed class Shelf
     }
 
     public Codebook Book => now.Book;
+    public PitchingCodes Pitching => now.Pitching;
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
     private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures)
     {
+        public PitchingCodes Pitching { get; } = new(Book);
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
         public ConcurrentDictionary<(string Sheet, string Code, DateOnly Day), Lazy<(Table? Table, IReadOnlyList<Finding> Findings)>> Tables { get; } = [];
     }
