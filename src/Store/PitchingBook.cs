@@ -28,32 +28,39 @@ public sealed record TeamArms(Team Team, ScheduledGame? Game, string Code, IRead
 /// <summary>Draws the ledgers of a district's teams from the store and asks who may pitch.</summary>
 public static class PitchingBook
 {
-    private const int Year = 365;
+    private const int Year = 365, Few = 40;
 
     /// <param name="teams">Keys of teams; none for every team of an umpired division.</param>
+    /// <param name="player">When given, only this one is asked about.</param>
     /// <param name="game">When given, each team is asked about this game and not about its first one that day.</param>
-    public static IReadOnlyList<TeamArms> Of(DistrictStore store, PitchingCodes codes, DateOnly day, IReadOnlyCollection<string>? teams = null, string? game = null, bool costs = true)
+    public static IReadOnlyList<TeamArms> Of(DistrictStore store, PitchingCodes codes, DateOnly day, IReadOnlyCollection<string>? teams = null, string? game = null, string? player = null, bool costs = true)
     {
         var divisions = store.Divisions.AsNoTracking().ToDictionary(d => d.Key);
-        var leagues = store.Leagues.AsNoTracking().ToDictionary(l => l.Key);
-        var all = store.Teams.AsNoTracking().ToDictionary(t => t.Key);
-        List<Team> asked = [.. all.Values.Where(t => teams?.Contains(t.Key) ?? divisions[t.Division].Crew > 0).OrderBy(t => t.Division, StringComparer.Ordinal).ThenBy(t => t.Key, StringComparer.Ordinal)];
+        var umpired = divisions.Values.Where(d => d.Crew > 0).Select(d => d.Key).ToHashSet();
+        // a few teams are drawn by themselves, however large the store; many are drawn with everything at once
+        var few = teams is { Count: <= Few };
+        List<Team> asked = [.. (few ? store.Teams.Where(t => teams!.Contains(t.Key)) : store.Teams.Where(t => umpired.Contains(t.Division))).AsNoTracking().AsEnumerable()
+            .Where(t => teams?.Contains(t.Key) ?? true).OrderBy(t => t.Division, StringComparer.Ordinal).ThenBy(t => t.Key, StringComparer.Ordinal)];
         var keys = asked.Select(t => t.Key).ToHashSet();
-        var narrow = keys.Count <= 20;
-        var places = (narrow ? store.RosterPlaces.Where(r => keys.Contains(r.Team)) : store.RosterPlaces).AsNoTracking().AsEnumerable().Where(r => keys.Contains(r.Team)).ToLookup(r => r.Team);
+        var places = (few ? store.RosterPlaces.Where(r => keys.Contains(r.Team)) : store.RosterPlaces).AsNoTracking().AsEnumerable().Where(r => keys.Contains(r.Team) && (player is null || r.Player == player)).ToLookup(r => r.Team);
         var players = places.SelectMany(p => p).Select(r => r.Player).ToHashSet();
-        var names = (narrow ? store.Players.Where(p => players.Contains(p.Key)) : store.Players).AsNoTracking().ToDictionary(p => p.Key, p => p.Name);
-        var every = (narrow ? store.RosterPlaces.Where(r => players.Contains(r.Player)) : store.RosterPlaces).AsNoTracking().AsEnumerable().ToLookup(r => r.Player, r => r.Team);
+        var names = (few ? store.Players.Where(p => players.Contains(p.Key)) : store.Players).AsNoTracking().ToDictionary(p => p.Key, p => p.Name);
+        var every = (few ? store.RosterPlaces.Where(r => players.Contains(r.Player)) : store.RosterPlaces).AsNoTracking().AsEnumerable().ToLookup(r => r.Player, r => r.Team);
         var from = day.AddDays(-Year);
         var lines = store.Appearances.AsNoTracking().Where(a => a.Day > from && a.Day <= day);
-        if (narrow) lines = lines.Where(a => players.Contains(a.Player));
+        if (few) lines = lines.Where(a => players.Contains(a.Player));
         var byPlayer = lines.AsEnumerable().ToLookup(l => l.Player);
-        var pitchedIn = byPlayer.SelectMany(l => l).Select(l => l.Game).ToHashSet();
         var (start, end) = (day.ToDateTime(default), day.AddDays(1).ToDateTime(default));
-        var games = (narrow ? store.Games.Where(g => pitchedIn.Contains(g.Key) || (g.Start >= start && g.Start < end)) : store.Games).AsNoTracking().ToDictionary(g => g.Key);
-        var codeOf = divisions.Values.ToDictionary(d => d.Key, d => Rules.Plays.Casebook.Code(codes.Book, d.Code, day, _ => { }));
-        PitchedGame Pitched(ScheduledGame g) => new(g.Key, codeOf[g.Division]?.Game ?? "", codeOf[g.Division]?.Division ?? "", (int)g.Start.TimeOfDay.TotalMinutes);
-        var today = games.Values.Where(g => g.Start >= start && g.Start < end && (g.IsAhead || g.Key == game)).OrderBy(g => g.Start).ToList();
+        var ofTheDay = store.Games.AsNoTracking().Where(g => g.Start >= start && g.Start < end);
+        if (few) ofTheDay = ofTheDay.Where(g => keys.Contains(g.Home) || keys.Contains(g.Visitor));
+        var today = ofTheDay.AsEnumerable().Where(g => g.IsAhead || g.Key == game).OrderBy(g => g.Start).ToList();
+        var pitchedIn = byPlayer.SelectMany(l => l).Select(l => l.Game).ToHashSet();
+        var games = (few ? store.Games.Where(g => pitchedIn.Contains(g.Key)) : store.Games).AsNoTracking().ToDictionary(g => g.Key);
+        var near = keys.Concat(every.SelectMany(e => e)).Concat(today.SelectMany(g => new[] { g.Home, g.Visitor })).ToHashSet();
+        var all = (few ? store.Teams.Where(t => near.Contains(t.Key)) : store.Teams).AsNoTracking().ToDictionary(t => t.Key);
+        var of = all.Values.Select(t => t.League).ToHashSet();
+        var leagues = (few ? store.Leagues.Where(l => of.Contains(l.Key)) : store.Leagues).AsNoTracking().ToDictionary(l => l.Key);
+        PitchedGame Pitched(ScheduledGame g) => codes.Of(divisions[g.Division].Code, day)?.Code is { } code ? new(g.Key, code.Game, code.Division, (int)g.Start.TimeOfDay.TotalMinutes) : new(g.Key, "", "", 0);
 
         var sheets = new List<TeamArms>();
         foreach (var team in asked)
