@@ -28,7 +28,7 @@ public sealed record HeatIndex(double Fahrenheit, double Humidity, double Exact,
     {
         var fahrenheit = Degrees.Read(temperature, "the air temperature", Coldest, Hottest, faults);
         var bare = humidity.Trim().TrimEnd('%').TrimEnd();
-        if (!double.TryParse(bare, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share) || share > 100)
+        if (!double.TryParse(bare, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share) || share is not (>= 0 and <= 100))
         {
             faults.Add($"the relative humidity is '{humidity}'; it may be 0 to 100 %");
             return null;
