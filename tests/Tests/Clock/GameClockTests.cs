@@ -124,4 +124,25 @@ public class GameClockTests
         Assert.True(Evening.At(Evening.Head() + Plain + "18:15 flash in the clouds\n").Storm.MustBeStopped);
         Assert.Equal("18:50", Evening.At(Hamlet() + Plain + "18:15 thunder\n18:15 play stopped\n18:20 flash in the clouds\n", null, book).Storm.EarliestRestart!.Clock);
     }
+
+    [Fact]
+    public void A_wait_shorter_than_allowed_is_not_followed()
+    {
+        // 30 minutes (NFHS sports medicine guideline, rev. Oct 2014 | published)
+        var reading = Evening.At(Hamlet() + Plain + "18:15 thunder\n18:15 play stopped\n", "18:40", Evening.With(("lightning", "lightning wait", "20 min")));
+        Assert.Equal(("18:45", true), (reading.Storm.EarliestRestart!.Clock, reading.Storm.MustBeStopped));
+        Assert.True(reading.Storm.Ruling!.Is("play", "stays stopped"));
+    }
+
+    [Fact]
+    public void When_it_is_dark_or_too_hot_nothing_says_that_play_may_start_again()
+    {
+        Assert.DoesNotContain(Evening.At(Evening.Thunder, "20:05").DoNow, d => d.StartsWith("Play may", StringComparison.Ordinal));
+        Assert.DoesNotContain(Evening.At(Evening.Thunder + "19:20 heat 96 F 60 %\n", "19:30").DoNow, d => d.StartsWith("Play may", StringComparison.Ordinal));
+        Assert.Contains(Evening.At(Evening.Thunder, "19:30").DoNow, d => d.StartsWith("Play may", StringComparison.Ordinal));
+        // 69.65 N in December
+        var north = Evening.At("Clock: baseball/12U on 2026-12-21\nplace: 69.65 N 18.96 E, Europe/Oslo\n12:00 first pitch\n");
+        Assert.True(north.Dark.AllDay);
+        Assert.Contains(north.DoNow, d => d.EndsWith("no play.", StringComparison.Ordinal));
+    }
 }

@@ -147,6 +147,17 @@ public class HeatTests
         Assert.Equal("low", Rule(HeatIndex.Of(10, 30)).Band);
     }
 
+    [Fact]
+    public void A_local_rule_that_is_laxer_than_allowed_is_not_followed()
+    {
+        // from 103 F (the chart's danger | published) play stops, whatever a league writes; check finds the league's line
+        var book = Evening.With(("heat", "danger from", "110 F"));
+        var findings = new List<Finding>();
+        Assert.True(HeatWatch.Rule(book, Evening.Hamlet, HeatIndex.Of(96, 55), Shelf.Today, findings, "shade and water is to hand", "someone in charge says is nothing")!.Ruling.Is("play", "stops"));
+        Assert.Empty(findings);
+        Assert.NotEmpty(Checker.Check(book, ["heat"]));
+    }
+
     [Theory]
     [InlineData("hot", "50", "the air temperature is 'hot'; write degrees as 94 F or 34 C")]
     [InlineData("194", "50", "the air temperature is '194'; it may be 0 to 130 F (-17.8 to 54.4 C)")]
