@@ -145,4 +145,13 @@ public class GameClockTests
         Assert.True(north.Dark.AllDay);
         Assert.Contains(north.DoNow, d => d.EndsWith("no play.", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void In_one_minute_runs_come_before_the_last_out_and_the_last_out_before_the_stop()
+    {
+        var reading = Evening.At(Evening.Head() + "18:24 play stopped: storm\n18:24 inning 2 bottom over\n18:24 thunder\n18:24 score 0-1\n18:00 inning 2 top over\n18:00 score 0-0\n17:32 first pitch\n");
+        Assert.Equal(("top 3", "0-1", PlayState.Stopped), (reading.Half, reading.Score, reading.State));
+        Assert.Empty(reading.Alerts);
+        Assert.Equal(["no"], reading.IfStoppedNow.Official);
+    }
 }

@@ -104,6 +104,16 @@ public class HeatTests
     }
 
     [Fact]
+    public void What_is_told_as_the_bands_number_is_ruled_in_the_band()
+    {
+        // a shade under 103, which to a tenth is told as 103.0: found by stepping the humidity, not from our bands
+        var heat = Enumerable.Range(0, 1000).Select(i => HeatIndex.Of(94, 50 + i / 1000.0)).First(h => h.Exact > 102.955);
+        Assert.True(heat.Exact < 103);
+        var answer = Rule(heat);
+        Assert.Equal((103.0, "danger", true), (answer.Fahrenheit, answer.Band, answer.Ruling.Is("play", "stops")));
+    }
+
+    [Fact]
     public void What_nobody_said_leaves_the_stricter_answer_possible()
     {
         var answer = Rule(HeatIndex.Of(94, 50));
