@@ -24,8 +24,9 @@ public sealed record StopOutcome(IReadOnlyList<string> Official, IReadOnlyList<s
 /// <param name="Played">Minutes between the first pitch and now without any stop.</param>
 /// <param name="OnClock">Minutes as the code counts them.</param>
 /// <param name="Left">Minutes until no new inning may begin; negative when the limit is past.</param>
+/// <param name="OneMoreInning">True where one more inning is played after the one in which the limit is reached; the limit then bars the innings after that.</param>
 /// <param name="Assuming">What is assumed of a stop that still lasts.</param>
-public sealed record LimitReading(Moment? Started, int Played, int OnClock, int? NoNewInningAfter, int? Left, Moment? LastNewInning, Moment? HardStop, string? Assuming, bool OnlyThisInningAtRestart, SheetRuling? Ruling);
+public sealed record LimitReading(Moment? Started, int Played, int OnClock, int? NoNewInningAfter, bool OneMoreInning, int? Left, Moment? LastNewInning, Moment? HardStop, string? Assuming, bool OnlyThisInningAtRestart, SheetRuling? Ruling);
 
 /// <summary>Everything a game's clock says at one moment. The words in it are made in one place, <see cref="ClockWords"/>.</summary>
 public sealed record ClockReading(

@@ -66,8 +66,8 @@ public static class ClockWords
         else if (r.Dark.Minutes <= 0) now.Add($"It is past {r.Dark.At}, the dark cut-off: no more play on this field today.");
         else if (r.Dark.MinutesAtRestart <= 0) now.Add($"Play cannot start again before the dark cut-off {r.Dark.At}: no more play on this field today.");
         if (r.Limit.HardStop is { } hard && hard.At <= r.At.At) now.Add($"The hard stop was at {hard}: play stops where it is. {Ruled(r)}");
-        else if (r.Limit.LastNewInning is { } last && last.At < r.At.At) now.Add($"No new inning since {last}. {Ruled(r)}");
-        else if (r.Limit.OnlyThisInningAtRestart) now.Add($"No new inning after {r.Limit.LastNewInning}; play cannot start again before {r.Storm.EarliestRestart ?? r.At}, so only the inning under way may be finished.");
+        else if (r.Limit.LastNewInning is { } last && last.At < r.At.At) now.Add($"{(r.Limit.OneMoreInning ? $"The time was up at {last}; the inning under way then is finished and one more is played." : $"No new inning since {last}.")} {Ruled(r)}");
+        else if (r.Limit.OnlyThisInningAtRestart) now.Add($"The time is up at {r.Limit.LastNewInning}; play cannot start again before {r.Storm.EarliestRestart ?? r.At}, so only the inning under way{(r.Limit.OneMoreInning ? " and one more" : "")} may be finished.");
         if (!held && r.State == PlayState.Stopped)
             now.Add($"Play may start again only when the field is fit, nobody in charge says stop, and nothing new is heard or seen{(storm.EarliestRestart is { } was ? $"; the wait was over at {was}" : "")}.");
         if (now.Count == 0) now.Add(r.State == PlayState.NotStarted ? "Nothing stands against the start." : "Play on.");

@@ -47,7 +47,7 @@ public static class Timekeeper
         var (last, hard) = (rules.NoNewInningAfter is { } l ? watch.Reaches(l, again) : null, rules.HardStopAfter is { } h ? watch.Reaches(h, again) : null);
         var onClock = Minutes(watch.OnClock);
         var assuming = watch.IsHeld && (last > game.At || hard > game.At) ? ClockWords.Assuming(clock.Told(again)) : null;
-        return new(Told(watch.Start), Minutes(watch.Played), onClock, rules.NoNewInningAfter, rules.NoNewInningAfter - onClock, Told(last), Told(hard), assuming,
+        return new(Told(watch.Start), Minutes(watch.Played), onClock, rules.NoNewInningAfter, rules.OneMoreInning, rules.NoNewInningAfter - onClock, Told(last), Told(hard), assuming,
             game.OpenStop is not null && last < again, game.FirstPitch is null ? null : Innings.TimeLimit(game, rules, last, hard, outcome, findings));
     }
 

@@ -154,4 +154,16 @@ public class GameClockTests
         Assert.Empty(reading.Alerts);
         Assert.Equal(["no"], reading.IfStoppedNow.Official);
     }
+
+    [Fact]
+    public void Finish_plus_one_plays_the_inning_and_one_more()
+    {
+        // 60 minutes from 17:32 are up at 18:32, in the second; the third is played too (the sheet's L3a, L3b: USA SB time limit, plays of July 2019 | published)
+        var book = Evening.With(("time limit", "kind of limit used", "finish plus one"), ("time limit", "no new inning after", "60 min"));
+        var text = Hamlet() + Plain + "18:30 inning 2 top over, 1-1\n18:40 inning 2 bottom over, 1-2\n18:55 inning 3 top over, 1-2\n19:05 inning 3 bottom over, 1-3\n";
+        Assert.True(Evening.At(text, "18:35", book).Limit.Ruling!.Is("game", "goes on"));
+        Assert.True(Evening.At(text, "18:41", book).Limit.Ruling!.Is("game", "one more inning"));
+        Assert.True(Evening.At(text, "19:06", book).Limit.Ruling!.Is("game", "over"));
+        Assert.Contains("one more is played", string.Join(" ", Evening.At(text, "18:41", book).DoNow));
+    }
 }
