@@ -60,7 +60,7 @@ public static class ClockWords
         foreach (var heat in r.Heat)
         {
             if (heat.Ruling.Is("play", "stops")) now.Add($"Stop for heat: {heat.Measure} {Degrees.Tell(heat.Fahrenheit)} F is in the {heat.Band} band.");
-            else now.Add($"Heat: {heat.Measure} {Degrees.Tell(heat.Fahrenheit)} F, {heat.Band}: {string.Join("; ", heat.Ruling.Ruling)}.{(heat.Ruling.AskNext is { } ask ? " Ask: " + ask : "")}");
+            else now.Add($"Heat: {heat.Measure} {Degrees.Tell(heat.Fahrenheit)} F, {heat.Band}{(heat.ToNext is { } next ? $", {next}" : "")}: {string.Join("; ", heat.Ruling.Ruling)}.{(heat.Ruling.AskNext is { } ask ? " Ask: " + ask : "")}");
         }
         if (r.Dark.AllDay) now.Add("The sun does not rise there that day, and the field is not lit: no play.");
         else if (r.Dark.Minutes <= 0) now.Add($"It is past {r.Dark.At}, the dark cut-off: no more play on this field today.");

@@ -105,6 +105,7 @@ public class GameClockTests
         Assert.Equal(["danger", "too hot"], reading.Heat.Select(h => h.Band));
         Assert.Equal(2, reading.DoNow.Count(d => d.StartsWith("Stop for heat", StringComparison.Ordinal)));
         Assert.Contains(Cautions.Heat, reading.Cautions);
+        Assert.Contains("0.1 below the danger band", string.Join(" ", Evening.At(Evening.Head() + Plain + "18:05 heat 94 F 50 %\n").DoNow));
     }
 
     [Fact]
