@@ -89,6 +89,38 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("allowed is at most the 87 pitches");
     }
 
+    /// <summary>Begun 17:32, thunder at 18:40 and 18:52: not before 19:22, no new inning after 19:59, 43 minutes to the site's dark at 20:05; not official, suspended (NFHS guideline of October 2014 for the wait; the limits are the district's own).</summary>
+    [Fact]
+    public async Task Thunder_on_an_unlit_field_is_worked_out_by_pressing_buttons()
+    {
+        var page = await Open("/clock?game=S-F4", "umpire-050", phone: true);
+        await page.GetByLabel("The clock as written").FillAsync((await page.GetByLabel("The clock as written").InputValueAsync()).TrimEnd() + "\ndark: 20:05\n17:45 inning 1 top over, 1-0\n17:58 inning 1 bottom over, 1-1\n18:11 inning 2 top over, 3-1\n18:24 inning 2 bottom over, 3-2\n18:36 inning 3 top over, 4-2\n");
+        foreach (var (time, button) in ((string, string)[])[("17:32", "First pitch"), ("18:40", "Thunder"), ("18:40", "Play stopped, storm"), ("18:52", "Thunder")])
+        {
+            await page.GetByLabel("Time", new() { Exact = true }).FillAsync(time);
+            await page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+        }
+        var answer = page.Locator("article.ruling");
+        foreach (var said in (string[])["Play is stopped", "Not before 19:22", "No new inning after 19:59", "37 of 105 min left", "43 min at the earliest restart", "Dugouts", "suspended, not complete", "Official game: no"])
+            await Assertions.Expect(answer).ToContainTextAsync(said);
+        // Enter works it out, and presses nobody's button
+        await page.GetByLabel("Time", new() { Exact = true }).FillAsync("19:30");
+        await page.GetByLabel("Time", new() { Exact = true }).PressAsync("Enter");
+        await Assertions.Expect(page.GetByLabel("The clock as written")).Not.ToHaveValueAsync(new System.Text.RegularExpressions.Regex("19:30"));
+    }
+
+    /// <summary>94 F and 50 % are 102.9 by the weather service's formula, below its danger band at 103, and the desk says by how little.</summary>
+    [Fact]
+    public async Task The_heat_index_is_never_rounded_to_the_milder_side_or_the_harsher()
+    {
+        var page = await Open("/weather");
+        await page.GetByLabel("Air in the shade").FillAsync("94");
+        await page.GetByLabel("Humidity").FillAsync("50");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("102.9 °F");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("0.1 below the danger band");
+    }
+
     [Fact]
     public async Task A_count_is_corrected_by_adding_and_both_stay()
     {
