@@ -15,6 +15,7 @@ internal static class DistrictOf
         }
         var store = place.Ready();
         if (request.Postgres is null && request.Data is null) store.Today = DateOnly.FromDateTime(District.Demo.Oslemoor.Now);
+        store.Codes = () => Library.Codes(request);
         store.Actor = $"{Environment.UserName}, command line";
         return store;
     }
