@@ -16,7 +16,7 @@ public static class Subs
 
     private static Substitute One(CrewPlan plan, CrewGame game, string place, CrewPerson person, Calling calling)
     {
-        var why = WhyNot.Of(plan, person, game, place, instead: false);
+        var why = Asked(plan, person, game, place, calling);
         var (minutes, arrives) = Arrival(plan, person, game, calling);
         var day = plan.DayOf(person, game.Day);
         List<DayGame> later = [.. day.Where(g => g.Start >= game.Start)];
@@ -28,15 +28,24 @@ public static class Subs
             // a place that has not begun yet can be given up; one under way cannot
             List<Seated> given = [.. plan.Of(person).Where(s => s.Game.Day == game.Day && Near(s.Game, game) && (calling.Now is not { } now || s.Game.Start > now))];
             var freed = given.Aggregate(plan, (p, s) => p.With(s.Game, s.Place, null));
-            if (given.Count > 0 && WhyNot.Of(freed, person, game, place, instead: false) is { May: true } moved) (standing, opens, reasons, wishes) = (Standby.Moved, given, [], moved.Wishes);
+            if (given.Count > 0 && Asked(freed, person, game, place, calling) is { May: true } moved) (standing, opens, reasons, wishes) = (Standby.Moved, given, [], moved.Wishes);
             else
             {
                 standing = Standby.Backup;
-                if (arrives is { } at && at > game.Start && plan.At(game, at) is var then) reasons = WhyNot.Of(then, person, then.Game(game.Key)!, place, instead: false).Reasons;
+                if (arrives is { } at && at > game.Start && plan.At(game, at) is var then) reasons = Asked(then, person, then.Game(game.Key)!, place, calling).Reasons;
             }
         }
         return new(person, standing, minutes, arrives, reasons, wishes, opens, later, Share(plan, person, game));
     }
+
+    /// <summary>Who said how far away they are is believed: the reckoning of the way does not count then.</summary>
+    private static WhyNot Asked(CrewPlan plan, CrewPerson person, CrewGame game, string place, Calling calling)
+    {
+        var why = WhyNot.Of(plan, person, game, place, instead: false);
+        return calling.Minutes?.ContainsKey(person.Key) == true ? why with { Reasons = [.. why.Reasons.Where(r => r.Constraint != Way.Name || r.Person != person.Key)] } : why;
+    }
+
+    private static readonly CrewConstraint Way = new Constraints.TimeToTravel();
 
     private static bool Near(CrewGame one, CrewGame other) => one.Start < other.End.AddHours(1) && other.Start < one.End.AddHours(1);
 
