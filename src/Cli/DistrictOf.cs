@@ -5,6 +5,13 @@ namespace Umpirage.Cli;
 /// <summary>The district a verb works on: the file or the server that was named, or the demonstration's.</summary>
 internal static class DistrictOf
 {
+    /// <summary>The time of day in the district; the demonstration stands still.</summary>
+    public static DateTime Now(Request request, DistrictStore store)
+    {
+        if (request.Postgres is null && request.Data is null) return District.Demo.Oslemoor.Now;
+        return TimeZoneInfo.TryFindSystemTimeZoneById(store.District.FirstOrDefault()?.Zone ?? "Etc/UTC", out var zone) ? TimeZoneInfo.ConvertTimeFromUtc(DateTime.UtcNow, zone) : DateTime.UtcNow;
+    }
+
     public static DistrictStore? Open(Request request, bool make)
     {
         var place = request.Postgres is { } server ? Place.OnServer(server) : request.Data is { } named ? Place.InFile(named) : Place.DemoIn(request.Root);

@@ -12,6 +12,7 @@ internal static class Verb
         ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
         ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["crews"] = CrewsVerb.Run,
     };
 
     public static int Run(string[] args)
@@ -47,6 +48,8 @@ internal static class Verb
           ./umpirage table SHEET [CODE]          the decision table of a sheet
           ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
           ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
+          ./umpirage crews solve --week DATE     crews for a week, by stated priorities, with what stays open and why; --save keeps it
+          ./umpirage crews why PERSON GAME       every reason for no; crews subs GAME: who else; crews forecast, crews check --week DATE
           ./umpirage desk                        opens the desk in the browser, on the demonstration district
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again
@@ -54,7 +57,7 @@ internal static class Verb
           ./umpirage pack CODE FILE              one division's code, small enough for a phone
 
         A code is game/division, layers, and a date:  softball/12U@2026-05-16   baseball/18U+NFHS@2019-04-01   "SB 12U"
-        desk, import, export, backup and restore work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
+        desk, crews, import, export, backup and restore work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
         --json on any verb for programs.   --codes FOLDER and --casebook FOLDER read other folders than the project's.
         Advice from entered facts and a stated edition; the printed rule book and local authority rule.
         """;

@@ -120,7 +120,38 @@ public sealed class CrewPlan
     }
 
     /// <summary>The plan with nobody in the crews of these games.</summary>
-    public CrewPlan Without(IEnumerable<CrewGame> emptied) => emptied.SelectMany(CrewOf).ToList().Aggregate(this, (plan, s) => plan.With(s.Game, s.Place, null));
+    public CrewPlan Without(IEnumerable<CrewGame> emptied)
+    {
+        var gone = emptied.Select(g => g.Key).ToHashSet();
+        var (g, p) = (new Dictionary<string, Seated[]>(games), new Dictionary<string, Seated[]>(persons));
+        foreach (var key in gone)
+        {
+            foreach (var seat in CrewOf(index.Games[key])) p[seat.Person.Key] = [.. (p.GetValueOrDefault(seat.Person.Key) ?? Of(seat.Person)).Where(s => s.Game.Key != key)];
+            g[key] = [];
+        }
+        return new(index, g, p);
+    }
+
+    /// <summary>The plan with many places given at once; they have to be open.</summary>
+    public CrewPlan With(IEnumerable<(CrewGame Game, string Place, CrewPerson Person)> given)
+    {
+        var (g, p) = (new Dictionary<string, Seated[]>(games), new Dictionary<string, Seated[]>(persons));
+        foreach (var (game, place, person) in given)
+        {
+            var now = new Seated(game, place, person);
+            g[game.Key] = [.. g.GetValueOrDefault(game.Key) ?? CrewOf(game), now];
+            p[person.Key] = [.. p.GetValueOrDefault(person.Key) ?? Of(person), now];
+        }
+        return new(index, g, p);
+    }
+
+    /// <summary>The plan as one on its own, so that many changes of it are made quickly.</summary>
+    public CrewPlan Settled()
+    {
+        var byGame = index.Games.Values.Select(x => (x.Key, Seats: CrewOf(x))).Where(x => x.Seats.Count > 0).ToDictionary(x => x.Key, x => x.Seats.ToArray());
+        var byPerson = byGame.Values.SelectMany(s => s).GroupBy(s => s.Person.Key).ToDictionary(s => s.Key, s => s.ToArray());
+        return new(index with { ByGame = byGame, ByPerson = byPerson }, new Dictionary<string, Seated[]>(), new Dictionary<string, Seated[]>());
+    }
 
     /// <summary>The same plan with a game at another start: to ask from when on somebody could.</summary>
     public CrewPlan At(CrewGame game, DateTime start)

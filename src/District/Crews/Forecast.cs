@@ -42,7 +42,7 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
     /// <summary>Who could take some game of a day on safety, certificate, grade and hours alone: asked of the constraints on a plan where nobody sits anywhere.</summary>
     private static List<Able> Can(CrewPlan plan, List<CrewGame> games)
     {
-        var empty = plan.Without(games);
+        var empty = plan.Without(games).Settled();
         return [.. plan.Officials.Select(p => new Able(p, [.. games.GroupBy(g => g.Day).OrderBy(g => g.Key).Select(day =>
         {
             bool May(CrewGame g, string place) => g.Division.Crew > (place == CrewPlace.Plate ? 0 : 1) && !CrewCheck.Of(empty.With(g, place, p), new(g, place, p)).Any(b => b.Hold != Hold.Wish);

@@ -14,7 +14,7 @@ public sealed record KeptApart() : CrewConstraint("kept apart", "Two who asked f
         foreach (var pair in seat.Person.Pairings.Where(p => p.Kind == PairingKind.Apart && p.From <= day && day <= p.Until))
         {
             var other = pair.Person == seat.Person.Key ? pair.Other : pair.Person;
-            if (plan.CrewOf(seat.Game).Any(s => s.Person.Key == other)) yield return Broken(seat, $"not to be put together with {plan.Person(other)!.Name}");
+            if (other != seat.Person.Key && plan.CrewOf(seat.Game).Any(s => s.Person.Key == other)) yield return Broken(seat, $"not to be put together with {plan.Person(other)!.Name}");
         }
     }
 }
