@@ -6,6 +6,13 @@ namespace Umpirage.Cli;
 /// <summary>The district a verb works on: the file or the server that was named, or the demonstration's, which is made when it is first asked for.</summary>
 internal static class DistrictOf
 {
+    /// <summary>The time of day in the district; the demonstration stands still.</summary>
+    public static DateTime Now(Request request, DistrictStore store)
+    {
+        if (request.Postgres is null && request.Data is null) return Oslemoor.Now;
+        return TimeZoneInfo.TryFindSystemTimeZoneById(store.District.FirstOrDefault()?.Zone ?? "Etc/UTC", out var zone) ? TimeZoneInfo.ConvertTimeFromUtc(DateTime.UtcNow, zone) : DateTime.UtcNow;
+    }
+
     public static DistrictStore? Open(Request request, bool make)
     {
         var demo = request.Postgres is null && request.Data is null;
@@ -17,6 +24,7 @@ internal static class DistrictOf
         }
         if (demo) Directory.CreateDirectory(Path.GetDirectoryName(place.File!)!);
         var store = place.Ready();
+        store.Codes = () => Library.Codes(request);
         if (demo)
         {
             store.Today = DateOnly.FromDateTime(Oslemoor.Now);

@@ -28,6 +28,7 @@ internal static class Verb
         ["clock"] = ClockVerb.Run,
         ["sun"] = SunVerb.Run,
         ["heat"] = HeatVerb.Run,
+        ["crews"] = CrewsVerb.Run,
     };
 
     public static int Run(string[] args)
@@ -50,33 +51,27 @@ internal static class Verb
     }
 
     private const string Help = """
-        Umpirage: rulings, with their reasons, from a rule code held as data.
+        Umpirage: rulings, with their reasons, from a rule code held as data. Each line begins ./umpirage
 
-          ./umpirage rule casebook/double-first-base/own-white-only-appealed.play
+          rule casebook/double-first-base/own-white-only-appealed.play
               the ruling on a described play: why, the source, what would change it, and how the other game rules it
 
-          ./umpirage find "PLAIN WORDS" [CODE]   which subject a question is about, and the facts its words state
-          ./umpirage ask [SUBJECT] [CODE]        asks only what matters, then rules
-          ./umpirage check [SHEET...]            proves every sheet, division, book and date free of gaps and conflicts
-          ./umpirage casebook [FOLDER]           rules published plays and compares
-          ./umpirage crossover CODE CODE         what changes between two divisions, editions or games
-          ./umpirage table SHEET [CODE]          the decision table of a sheet
-          ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
-          ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
-          ./umpirage clock FILE [--at HH:MM]     until when: time left, thunder, dark, what becomes of the game (demo/thunder.clock)
-          ./umpirage sun LAT LON DATE [--zone ZONE]   sunrise, sunset and civil twilight; --at HH:MM where the sun stands
-          ./umpirage heat F RH [CODE]            heat index and what it asks for; --globe WET GLOBE AIR [CODE] for three readings
-          ./umpirage desk                        opens the desk in the browser, on the demonstration district
-          ./umpirage pitchers --on DATE [--team T]  who may pitch, how much is left, what it will cost
-          ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
-          ./umpirage export KIND                 writes it out again
-          ./umpirage schedule check [FILE]       what a schedule breaks, with the rule and the least change that mends it
-          ./umpirage backup FILE                 everything in one file, and back: ./umpirage restore FILE
-          ./umpirage pack CODE FILE              one division's code, small enough for a phone
+          find "PLAIN WORDS" [CODE], ask [SUBJECT] [CODE]         the subject of a question; what matters asked, then ruled
+          check, table, tally [SHEET...], casebook, replay FILE   proofs, decision tables, published plays, a game followed
+          crossover CODE CODE, pack CODE FILE                     what changes between two codes; a code for a phone
+          pitchers --on DATE [--team T] [--game G]                who may pitch, how much is left, what it will cost
+          schedule check [FILE]                                   what a schedule breaks, and the least change that mends it
+          clock FILE [--at HH:MM]                                 time left, thunder, dark, what becomes of the game (demo/thunder.clock)
+          sun LAT LON DATE [--zone ZONE], heat F RH [CODE]        sunrise and sunset; the heat index and what it asks for
+          crews solve|check|forecast --week DATE                  crews by stated priorities; what stays open and why
+          crews why PERSON GAME, crews subs GAME                  every reason for no; who else
+          desk                                                    opens the desk in the browser
+          import KIND FILE [--dry-run], export KIND               a CSV file or a calendar, all of it or nothing
+          backup FILE, restore FILE                               everything in one file, and back
 
         A code is game/division, layers, and a date:  softball/12U@2026-05-16   baseball/18U+NFHS@2019-04-01   "SB 12U"
-        desk, import, export, schedule, backup and restore work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
+        The desk and whatever needs a district work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
         --json on any verb for programs.   --codes FOLDER and --casebook FOLDER read other folders than the project's.
-        Advice from entered facts and a stated edition; the printed rule book and local authority rule.
+        A verb typed wrongly says how it is written. Advice from entered facts and a stated edition; the printed rule book and local authority rule.
         """;
 }

@@ -88,7 +88,13 @@ public static class Import
             if (!byKey.TryGetValue(key, out var old)) store.Add(record);
             else if (!old.Equals(record)) store.Entry(old).CurrentValues.SetValues(record);
         }
-        return new(added, changed, same, removed, []);
+        if (kind.SetsCrews)
+            foreach (var breach in CrewGuard.Of(store))
+            {
+                var row = seen.GetValueOrDefault($"{breach.Game}/{breach.Place}", seen.GetValueOrDefault(breach.Game, 1));
+                faults.Add(new(row, "person", breach.Person, $"for {breach.Place} of {breach.Game} nobody whom a safety rule bars: {breach.Constraint}, {breach.InWords}"));
+            }
+        return faults.Count > 0 ? new(0, 0, 0, 0, faults) : new(added, changed, same, removed, []);
     }
 
     private static string KeyOf(DistrictStore store, object record) =>

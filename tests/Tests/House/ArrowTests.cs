@@ -20,6 +20,7 @@ public partial class ArrowTests
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
         ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
@@ -36,7 +37,7 @@ public partial class ArrowTests
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Clock|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Today|Clock|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
