@@ -11,7 +11,7 @@ internal static class CrewsText
     {
         var required = task.Games.Sum(g => g.Division.Crew);
         yield return string.Create(CultureInfo.InvariantCulture, $"{task.Games.Count} games, {required} places required: {required - result.Required.Count()} filled, {result.Required.Count()} open; {result.Seconds:0.0} s{(result.Stopped ? "; stopped before the last priority, this is the last good plan" : "")}");
-        foreach (var stage in result.Stages) yield return $"  {stage.InWords}";
+        foreach (var stage in result.Stages) yield return string.Create(CultureInfo.InvariantCulture, $"  {stage.InWords} ({stage.Seconds:0.0} s)");
         var (safety, rules) = (result.Recounted.Count(b => b.Hold == Hold.Safety), result.Recounted.Count(b => b.Hold == Hold.Rule));
         yield return $"recounted: {safety} against safety, {rules} against rules, {result.Recounted.Count(b => b.Hold == Hold.Wish)} wishes not met";
         yield return $"{result.Changes.Count(c => c.From is not null)} places taken from somebody, {result.Changes.Count(c => c.From is null)} filled that were open";

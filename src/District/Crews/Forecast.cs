@@ -32,20 +32,29 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
             return new NightForecast(day, that.Count, plate + bases, Fill(can, alone, offers: false), plate, Fill(can, new Dictionary<DateOnly, (int, int)> { [day] = (plate, 0) }, offers: false),
                 free.GroupBy(c => c.Person.Official!.Grade).OrderBy(g => g.Key).ToDictionary(g => g.Key, g => g.Count()));
         }).ToList();
-        return new(monday, games.Sum(g => g.Division.Crew), can.Sum(c => c.Person.Official!.GamesAWeek), filled, nights, MovesOf(can, demand, filled), LeaguesOf(plan, games));
+        return new(monday, games.Sum(g => g.Division.Crew), plan.Officials.Sum(p => p.Official!.GamesAWeek), filled, nights, MovesOf(can, demand, filled), LeaguesOf(plan, games));
     }
+
+    /// <summary>No plan fills more required places of these games than this, others' places of the week being as they are: hours, grades and offers alone.</summary>
+    public static int Most(CrewPlan plan, IReadOnlyList<CrewGame> games) => Fill(Can(plan, games), games.GroupBy(g => g.Day).ToDictionary(g => g.Key, g => (Plate: g.Count(), Base: g.Sum(x => x.Division.Crew - 1))), offers: true);
 
     /// <param name="Plate">May be asked for the plate that day.</param>
     private sealed record Hours(DateOnly Day, bool Plate, int Most);
     private sealed record Able(CrewPerson Person, IReadOnlyList<Hours> Days);
 
     /// <summary>Who could take some game of a day on safety, certificate, grade and hours alone: asked of the constraints on a plan where nobody sits anywhere.</summary>
-    private static List<Able> Can(CrewPlan plan, List<CrewGame> games)
+    private static List<Able> Can(CrewPlan plan, IReadOnlyList<CrewGame> games)
     {
         var empty = plan.Without(games).Settled();
         return [.. plan.Officials.Select(p => new Able(p, [.. games.GroupBy(g => g.Day).OrderBy(g => g.Key).Select(day =>
         {
-            bool May(CrewGame g, string place) => g.Division.Crew > (place == CrewPlace.Plate ? 0 : 1) && !CrewCheck.Of(empty.With(g, place, p), new(g, place, p)).Any(b => b.Hold != Hold.Wish);
+            bool May(CrewGame g, string place)
+            {
+                if (g.Division.Crew <= (place == CrewPlace.Plate ? 0 : 1)) return false;
+                var full = empty.With(g, place, p);
+                return !CrewCheck.Of(full, full.CrewOf(g)[0]).Any(b => b.Hold != Hold.Wish && b.Constraint != Beside);
+            }
+
             var (plates, bases) = (day.Where(g => May(g, CrewPlace.Plate)).ToList(), day.Where(g => May(g, CrewPlace.Base)).ToList());
             var starts = plates.Concat(bases).DistinctBy(g => g.Key).OrderBy(g => g.End).ToList();
             // the most games that fit one after the other
@@ -54,6 +63,9 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
             return new Hours(day.Key, plates.Count > 0, starts.Count == 0 ? 0 : Math.Min(most, starts[0].Code.GamesADay(p.Person.Band)));
         }).Where(h => h.Most > 0)])).Where(a => a.Days.Count > 0)];
     }
+
+    /// <summary>Hangs on the crew, not on the person: it takes nothing from what is possible at most.</summary>
+    private static readonly string Beside = new Constraints.BesideTheMentor().Name;
 
     private static IReadOnlyList<DayMove> MovesOf(List<Able> can, Dictionary<DateOnly, (int Plate, int Base)> demand, int filled)
     {

@@ -34,15 +34,23 @@ internal static class Ties
     /// <summary>In turn, nobody at two games at once; where all are at a game already, nobody is named and no minor may be given it.</summary>
     private static IEnumerable<Coordination> Coordinators(Plan plan, Folk folk, IReadOnlyList<ScheduledGame> games)
     {
-        var youth = plan.Divisions.Where(d => d.Division.YouthBase).Select(d => d.Division.Key).ToHashSet();
+        // games with a youth base first; where somebody is still free, those in which the older minors may have the bases
+        var youth = plan.Divisions.Where(d => d.Division.Crew > 0).Select((d, i) => (d.Division.Key, Turn: d.Division.YouthBase ? 0 : 1, d.Division.Code)).Where(d => d.Turn == 0 || plan.Divisions.Any(y => y.Division.YouthBase && Next(plan, y.Division, d.Code))).ToDictionary(d => d.Key, d => d.Turn);
         var coordinators = folk.Roles.Where(r => r.Role == Role.Coordinator).Select(r => r.Person).ToList();
         var until = coordinators.ToDictionary(c => c, _ => DateTime.MinValue);
-        foreach (var game in games.Where(g => youth.Contains(g.Division)).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal))
+        foreach (var game in games.Where(g => youth.ContainsKey(g.Division)).OrderBy(g => g.Start).ThenBy(g => youth[g.Division]).ThenBy(g => g.Key, StringComparer.Ordinal))
         {
             if (coordinators.Where(c => until[c] <= game.Start).MinBy(c => until[c]) is not { } free) continue;
             until[free] = game.Start.AddMinutes(HoursOfAGame * 60);
             yield return new(game.Key, free);
         }
+    }
+
+    /// <summary>Whether a code is that of the next division of the same game after one with a youth base.</summary>
+    private static bool Next(Plan plan, Division youth, string code)
+    {
+        List<string> codes = [.. plan.Divisions.Select(d => d.Division).Where(d => d.Code.Split('/')[0] == youth.Code.Split('/')[0]).Select(d => d.Code).Distinct()];
+        return codes.IndexOf(code) == codes.IndexOf(youth.Code) + 1;
     }
 
     private const int HoursOfAGame = 2;

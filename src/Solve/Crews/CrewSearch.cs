@@ -16,6 +16,9 @@ public static class CrewSearch
         var clock = Stopwatch.StartNew();
         var candidates = new Candidates(task);
         var model = new CrewModel(task, candidates);
+        // a greatest flow over hours, grades and offers bounds what any plan can fill; told to the search, it need not prove it again
+        var least = task.Games.Sum(g => g.Division.Crew) - Forecast.Most(task.Plan, task.Games);
+        model.Model.Add(LinearExpr.Sum(task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(CrewPlace.IsRequired).Select(p => model.Holes[(g.Key, p)]))) >= least);
         var stages = new List<Stage>();
         bool[]? best = null;
         var stopped = false;
@@ -31,7 +34,7 @@ public static class CrewSearch
             model.Model.ClearHints();
             if (best is not null) for (var s = 0; s < best.Length; s++) model.Model.AddHint(model.Seats[s].Var, best[s]);
             else Published(task, model);
-            var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{share},num_workers:{task.Workers},random_seed:{task.Seed},relative_gap_limit:0") };
+            var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{share},num_workers:{task.Workers},random_seed:{task.Seed},linearization_level:2") };
             var began = clock.Elapsed;
             CpSolverStatus status;
             using (stop.Register(solver.StopSearch)) status = solver.Solve(model.Model);
