@@ -77,8 +77,8 @@ public sealed record StakeOut(Layout Layout, IReadOnlyList<string> Work, IReadOn
             foreach (var s in pair)
                 text.AppendLine($"    {s.Mark.PadRight(wide)}  {Tape.Told(s.Reading),17}  {Tape.Told(s.AndReading),17}   check {Tape.Told(s.CheckReading)} from {s.Check}{(s.Cut is < 20 or > 160 ? "  (the tapes cross flat: check it)" : "")}");
         }
-        List<string> unchecked_ = [.. Layout.Measures.Unchecked];
-        if (unchecked_.Count > 0) text.AppendLine().AppendLine($"Values not checked against a book; look them up before the first game: {string.Join(", ", unchecked_)}.");
+        List<string> toLookUp = [.. Layout.Measures.Unchecked];
+        if (toLookUp.Count > 0) text.AppendLine().AppendLine($"Values not checked against a book; look them up before the first game: {string.Join(", ", toLookUp)}.");
         text.AppendLine().AppendLine("Advice from a stated edition; the printed rule book and the local authority rule.");
         return text.ToString();
     }
