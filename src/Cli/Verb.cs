@@ -11,7 +11,7 @@ internal static class Verb
     {
         ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
-        ["stakeout"] = DiamondVerb.StakeOutSheet, ["survey"] = DiamondVerb.Survey, ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["diamond"] = DiamondVerb.Diamond, ["stakeout"] = DiamondVerb.StakeOutSheet, ["survey"] = DiamondVerb.Survey, ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
     };
 
     public static int Run(string[] args)

@@ -1,4 +1,5 @@
 using Umpirage.District.Diamonds;
+using Umpirage.Paper;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
 
@@ -7,6 +8,55 @@ namespace Umpirage.Cli.Verbs;
 /// <summary>The field of one division: its points, or a drawing of it; its stake-out sheet; and a taped diamond held against every division.</summary>
 internal static class DiamondVerb
 {
+    private static readonly string[] Drawings = ["--svg", "--pdf", "--dxf"];
+
+    public static int Diamond(Request request)
+    {
+        var words = request.Words.ToList();
+        var (kind, file) = ("", "");
+        foreach (var drawing in Drawings)
+        {
+            var at = words.IndexOf(drawing);
+            if (at < 0) continue;
+            if (kind != "" || at + 1 >= words.Count) { Console.Error.WriteLine($"name one drawing and its file: {Words.Or(Drawings)} FILE"); return Verb.Unusable; }
+            (kind, file) = (drawing, words[at + 1]);
+            words.RemoveRange(at, 2);
+        }
+        if (words.Count == 0) { Console.Error.WriteLine("name a division: ./umpirage diamond \"SB 12U\" --pdf field.pdf; or several that share a diamond"); return Verb.Unusable; }
+        if (kind != "" && words.Count > 1) { Console.Error.WriteLine($"a drawing is of one division; {words.Count} are named"); return Verb.Unusable; }
+        var book = Library.Codes(request, ["field", "field marks"], address: "");
+        var findings = new List<Finding>();
+        var layouts = Layouts(book, request, words, findings);
+        foreach (var finding in findings) Console.Error.WriteLine(finding);
+        if (findings.Count > 0) return Verb.Unusable;
+        if (kind == "") return Told(request, layouts);
+        var bytes = kind switch
+        {
+            "--pdf" => PlanPdf.Of(layouts[0]),
+            "--dxf" => System.Text.Encoding.ASCII.GetBytes(PlanDxf.Of(layouts[0])),
+            _ => System.Text.Encoding.UTF8.GetBytes(PlanSvg.Of(layouts[0], Window.Infield(layouts[0]))),
+        };
+        File.WriteAllBytes(file, bytes);
+        Console.WriteLine($"{file}: {layouts[0].Code.Address}, {bytes.Length} bytes");
+        return Verb.Fine;
+    }
+
+    /// <summary>The points of one layout, or how the marks of several lie to each other.</summary>
+    private static int Told(Request request, List<Layout> layouts)
+    {
+        var shared = Sharing.Of(layouts);
+        if (request.Json) Json.Write(new { layouts = layouts.Select(l => new { code = l.Code.Address.ToString(), l.Marks, l.Courses, l.Bows }), shared });
+        else if (layouts.Count == 1)
+            foreach (var m in layouts[0].Marks) Console.WriteLine(FormattableString.Invariant($"{m.Name,-56} {m.At.X,9:0.000} ft right {m.At.Y,9:0.000} ft up   {Tape.Told(m.At.Length)} from home, {Tape.InMetres(m.At.Length)}"));
+        else
+            foreach (var pair in shared.GroupBy(s => (s.First, s.Second)))
+            {
+                Console.WriteLine($"{pair.Key.First} and {pair.Key.Second} on one diamond");
+                foreach (var s in pair.OrderBy(s => s.Fit == Fit.Clashing ? 0 : s.Fit == Fit.Apart ? 1 : 2)) Console.WriteLine($"  {s.InWords}");
+            }
+        return shared.Any(s => s.Fit == Fit.Clashing) ? Verb.No : Verb.Fine;
+    }
+
     public static int StakeOutSheet(Request request)
     {
         if (Laid(request, request.Words, "stakeout") is not { } layout) return Verb.Unusable;

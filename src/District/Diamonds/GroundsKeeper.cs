@@ -79,8 +79,8 @@ internal sealed class GroundsKeeper
         var back = code.Word("catcher's box measured from") == "point of home" ? -code.Feet("catcher's box depth") : rear - code.Feet("catcher's box depth");
         if (code.Length("catcher's box width") is { } wide)
             Box("catcher's box", Made.Chalk, new(-wide / 2, rear), new(wide / 2, rear), new(wide / 2, back), new(-wide / 2, back));
-        // the base lines run on behind the plate until the back line
-        else Line("catcher's box", Made.Chalk, default, new(-back, back), new(back, back), default);
+        // the base lines run on behind the plate, from the boxes until the back line
+        else Line("catcher's box", Made.Chalk, new(-rear, rear), new(-back, back), new(back, back), new(rear, rear));
         var reach = code.Length("catcher's box width") / 2 ?? -back;
         Stake("catcher's box, first base side, rear corner", Made.Chalk, new(reach, back));
         Stake("catcher's box, third base side, rear corner", Made.Chalk, new(-reach, back));
@@ -124,8 +124,11 @@ internal sealed class GroundsKeeper
         if (code.Length("longest fence") is { } longest) Fence("longest fence", longest, longest);
         if (lines is { } advised) Fence("fence as advised", advised, centre ?? advised);
         var end = code.Length("shortest fence") ?? lines ?? 2 * code.Feet("base distance");
-        Line("foul line, first base side", Made.Chalk, default, ToFirst * end);
-        Line("foul line, third base side", Made.Chalk, default, ToThird * end);
+        // no chalk inside the batter's boxes: the lines begin where they leave them
+        var half = code.Feet("home plate width") / 2;
+        var begin = Math.Min(half + code.Feet("batter's box reach ahead of the plate's centre"), half + code.Feet("batter's box gap from the plate") + code.Feet("batter's box width"));
+        Line("foul line, first base side", Made.Chalk, new(begin, begin), ToFirst * end);
+        Line("foul line, third base side", Made.Chalk, new(-begin, begin), ToThird * end);
         if (grass is { } radius && Meets(plate, radius) is { } at)
         {
             Bow(name: "grass line", Made.Grass, plate, radius, ToFirst * at);

@@ -8,9 +8,9 @@ public sealed record Sharing(string Mark, string First, string Second, double Ap
 {
     public string InWords => Fit switch
     {
-        Fit.Shared => $"{Mark}: one for {First} and {Second}",
-        Fit.Clashing => $"{Mark}: {First} and {Second} lie only {Tape.Told(Apart)} apart; draw one and erase the other, or mark them in two ways",
-        _ => $"{Mark}: {First} and {Second} lie {Tape.Told(Apart)} apart; both may stay",
+        Fit.Shared => $"{Mark}: one for both",
+        Fit.Clashing => $"{Mark}: CLASH, only {Tape.Told(Apart)} apart; draw one and erase the other, or mark them in two ways",
+        _ => $"{Mark}: {Tape.Told(Apart)} apart; both may stay",
     };
 
     /// <summary>Two marks nearer than an eighth of an inch are one: nobody chalks finer.</summary>
