@@ -10,5 +10,7 @@ public sealed class PostgresStore(DbContextOptions<PostgresStore> options) : Dis
         base.OnModelCreating(builder);
         // a game's clock time belongs to the district's zone, everything else is an instant
         builder.Entity<District.Calendar.ScheduledGame>().Property(g => g.Start).HasColumnType("timestamp without time zone");
+        builder.Entity<District.Calendar.GameMove>().Property(m => m.FromStart).HasColumnType("timestamp without time zone");
+        builder.Entity<District.Calendar.GameMove>().Property(m => m.ToStart).HasColumnType("timestamp without time zone");
     }
 }
