@@ -55,6 +55,7 @@ internal static class Verb
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again
           ./umpirage schedule check [FILE]       what a schedule breaks, with the rule and the least change that mends it
+          ./umpirage schedule repair --closed all:2026-05-21   new places for what cannot be played; --save keeps them; undo: ./umpirage schedule undo PLAN
           ./umpirage backup FILE                 everything in one file, and back: ./umpirage restore FILE
           ./umpirage pack CODE FILE              one division's code, small enough for a phone
 

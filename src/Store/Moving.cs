@@ -69,8 +69,9 @@ public static class Moving
     {
         var now = store.Games.Find(from.Key);
         if (now != from) { faults.Add($"{from.Key} was changed since: {(now is null ? "it is gone" : $"it is {Place(now.Diamond, now.Start, now.Status)}")}; make the plan anew"); return; }
-        store.Entry(now).CurrentValues.SetValues(to with { Sequence = now.Sequence + 1 });
         store.Add(new GameMove(plan, from.Key, from.Diamond, from.Start, from.Status, to.Diamond, to.Start, to.Status, Now, store.Actor, takesBack));
+        // changes 'from' too where that is the record on hand
+        store.Entry(now).CurrentValues.SetValues(to with { Sequence = now.Sequence + 1 });
     }
 
     private static bool Stands(ScheduledGame? game, GameMove move) => game is not null && (game.Diamond, game.Start, game.Status) == (move.ToDiamond, move.ToStart, move.ToStatus);

@@ -33,7 +33,7 @@ public sealed class Replanning
     /// <summary>By start, then key.</summary>
     public IReadOnlyList<ScheduledGame> MustMove { get; }
 
-    /// <summary>Nothing is put at a time for which notice could no longer be given.</summary>
+    /// <summary>When everybody is told.</summary>
     public DateTime Now { get; }
 
     /// <param name="closed">What is closed from now on; games ahead that lie there have to move.</param>
@@ -45,13 +45,12 @@ public sealed class Replanning
         return new(all, [.. all.All.Where(g => (g.IsAhead && g.Start >= now && wet.Closing(g) is not null) || (g.Status == GameStatus.RainedOut && waiting.Contains(g.Key)))], now);
     }
 
-    /// <summary>The days on which a game may be made up: from the first to the last that its code allows after the planned day, and not before notice can be given.</summary>
+    /// <summary>The days on which a game may be made up: from the first to the last that its code allows after the planned day; the first counts from today when that day is past.</summary>
     public (DateOnly From, DateOnly Until) Window(ScheduledGame game)
     {
         var code = Schedule.CodeOf(game);
-        var first = game.Day.AddDays(code.NotBefore);
-        var soonest = DateOnly.FromDateTime(Now.AddHours(code.NoticeHours));
-        return (first > soonest ? first : soonest, game.Day.AddDays(code.Within ?? 28));
+        var today = DateOnly.FromDateTime(Now);
+        return ((game.Day > today ? game.Day : today).AddDays(code.NotBefore), game.Day.AddDays(code.Within ?? 28));
     }
 
     /// <summary>Where a game could be in a schedule that has it not, and what stands against the other slots of its window.</summary>
@@ -64,7 +63,7 @@ public sealed class Replanning
         var count = 0;
         foreach (var slot in slots.Between(from, until))
         {
-            if (slot.Start < Now.AddHours(code.NoticeHours) || !code.Fits(Schedule.Surroundings.Diamonds[slot.Diamond].BasePath)) continue;
+            if (code.NotMadeUp(slot.Day.DayNumber - game.Day.DayNumber) is not null || !code.Fits(Schedule.Surroundings.Diamonds[slot.Diamond].BasePath)) continue;
             count++;
             var moved = Moved(game, slot);
             var wrong = Checking.Of(without, moved).ToList();
@@ -85,7 +84,7 @@ public sealed class Replanning
             var own = new HashSet<string>();
             foreach (var slot in slots.Between(from, until))
             {
-                if (own.Count >= MostLookedAt || slot.Start < Now.AddHours(code.NoticeHours)) continue;
+                if (own.Count >= MostLookedAt) continue;
                 var moved = Moved(game, slot);
                 var wrong = Checking.Of(Schedule, moved).Where(v => v.Hard).ToList();
                 if (wrong.Count is 0 or > MostInTheWay || !wrong.All(v => v.About.Count > 1 && v.About.All(g => g.Key == game.Key || (g.IsAhead && g.Start >= Now.AddHours(code.NoticeHours))))) continue;
