@@ -64,6 +64,7 @@ internal static class Verb
           crossover CODE CODE, pack CODE FILE                     what changes between two codes; a code for a phone
           pitchers --on DATE [--team T] [--game G]                who may pitch, how much is left, what it will cost
           schedule check [FILE]                                   what a schedule breaks, and the least change that mends it
+          schedule repair --closed all:2026-05-21, schedule undo PLAN   new places for what cannot be played, and back
           clock FILE [--at HH:MM]                                 time left, thunder, dark, what becomes of the game (demo/thunder.clock)
           sun LAT LON DATE [--zone ZONE], heat F RH [CODE]        sunrise and sunset; the heat index and what it asks for
           crews solve|check|forecast --week DATE                  crews by stated priorities; what stays open and why

@@ -9,13 +9,13 @@ namespace Umpirage.Cli.Verbs;
 /// <summary>Schedules: checked, repaired after rain, and taken back.</summary>
 internal static class ScheduleVerb
 {
-    private static readonly Dictionary<string, Func<Request, int>> Parts = new() { ["check"] = Check };
+    private static readonly Dictionary<string, Func<Request, int>> Parts = new() { ["check"] = Check, ["repair"] = RepairVerb.Run, ["undo"] = Undo };
 
     public static int Run(Request request)
     {
         var part = request.Words.FirstOrDefault() ?? "";
         if (Parts.TryGetValue(part, out var run)) return run(request with { Words = [.. request.Words.Skip(1)] });
-        Console.Error.WriteLine($"write: ./umpirage schedule check [FILE]; {Words.Offer(part, [.. Parts.Keys])}");
+        Console.Error.WriteLine($"write: ./umpirage schedule check [FILE], repair --closed all:DATE, or undo PLAN; {Words.Offer(part, [.. Parts.Keys])}");
         return Verb.Unusable;
     }
 
@@ -44,5 +44,19 @@ internal static class ScheduleVerb
         if (request.Json) Json.Write(ScheduleText.Json(found));
         else Console.Write(ScheduleText.Of(schedule, found, own.Count, time));
         return found.Any(v => v.Hard) ? Verb.No : Verb.Fine;
+    }
+
+    private static int Undo(Request request)
+    {
+        if (request.Words.Count != 1) { Console.Error.WriteLine("write: ./umpirage schedule undo PLAN"); return Verb.Unusable; }
+        using var store = DistrictOf.Open(request, make: false);
+        if (store is null) return Verb.Unusable;
+        var (plan, faults) = Moving.TakeBack(store, request.Words[0]);
+        foreach (var fault in faults) Console.Error.WriteLine(fault);
+        if (faults.Count > 0) return Verb.No;
+        var moves = store.Moves.Count(m => m.Plan == plan);
+        if (request.Json) Json.Write(new { plan, takesBack = request.Words[0], games = moves });
+        else Console.WriteLine($"{moves} games are where they were before plan {request.Words[0]}; this is plan {plan}");
+        return Verb.Fine;
     }
 }

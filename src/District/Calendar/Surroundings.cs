@@ -49,9 +49,9 @@ public sealed class Surroundings
         return null;
     }
 
-    /// <summary>The same with more days on which something is closed.</summary>
-    public Surroundings Closed(IEnumerable<Blackout> also) => new()
+    /// <summary>The same with days on which something is closed, besides those there were or instead of them.</summary>
+    public Surroundings Closed(IEnumerable<Blackout> closed, bool keep = true) => new()
     {
-        Rules = Rules, Teams = Teams, Divisions = Divisions, Parks = Parks, Diamonds = Diamonds, Sunset = Sunset, Staff = Staff, Blackouts = [.. Blackouts, .. also],
+        Rules = Rules, Teams = Teams, Divisions = Divisions, Parks = Parks, Diamonds = Diamonds, Sunset = Sunset, Staff = Staff, Blackouts = [.. keep ? Blackouts : [], .. closed],
     };
 }
