@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
 using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
@@ -119,6 +120,25 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).ClickAsync();
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("102.9 °F");
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("0.1 below the danger band");
+    }
+
+    [Fact]
+    public async Task A_wet_evening_gets_new_times_is_kept_and_taken_back()
+    {
+        var page = await Open("/schedule/rain?day=2026-06-04");
+        await page.GetByLabel("What is closed").SelectOptionAsync("all");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Find new times" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("games move, at least", new() { Timeout = 60_000 });
+        using (var before = Store()) Assert.Empty(before.Moves.Where(m => m.ToStatus == GameStatus.Moved && m.TakesBack == null));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this plan" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Take it back" })).ToBeVisibleAsync();
+        var day = new DateTime(2026, 6, 4);
+        using (var kept = Store()) Assert.DoesNotContain(kept.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).ToList(), g => g.IsAhead);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it back" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("takes back");
+        using var after = Store();
+        Assert.Equal(18, after.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).AsEnumerable().Count(g => g.IsAhead));
+        Assert.All(after.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).ToList(), g => Assert.Equal(2, g.Sequence));
     }
 
     [Fact]
@@ -313,8 +333,9 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
                 await page.Keyboard.PressAsync("Tab");
                 if (await page.EvaluateAsync<bool>("document.activeElement.matches('.answers .answer')")) break;
             }
+            var before = page.Url;
             await page.Keyboard.PressAsync("Enter");
-            await page.WaitForLoadStateAsync();
+            await page.WaitForURLAsync(url => url != before);
         }
         await Assertions.Expect(page.Locator("article.ruling")).ToBeVisibleAsync();
     }

@@ -13,7 +13,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count"]),
+        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan"]),
         ("assigner", ["people", "letters"]),
         ("umpire-001", ["people", "letters", "questions", "eligible"]),
         ("umpire-050", ["eligible"]),
@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/schedule", "public"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
@@ -42,7 +42,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
-        ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
+        ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),

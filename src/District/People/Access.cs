@@ -4,7 +4,7 @@ namespace Umpirage.District.People;
 public enum Deed
 {
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, ChangeGames,
-    SeePitching, SeeEligibility, CountPitches, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
+    SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
 }
 
 /// <summary>How far a permission reaches: nothing, what is one's own, one's own team, one's own league, the district.</summary>

@@ -16,6 +16,7 @@ public static class Doors
         LookDeeds.Map(app);
         QuestionDeeds.Map(app);
         PitchingDeeds.Map(app);
+        PlanDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
