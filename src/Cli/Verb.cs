@@ -11,7 +11,7 @@ internal static class Verb
     {
         ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
-        ["diamond"] = DiamondVerb.Diamond, ["stakeout"] = DiamondVerb.StakeOutSheet, ["survey"] = DiamondVerb.Survey, ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["gear"] = GearVerb.Run, ["diamond"] = DiamondVerb.Diamond, ["stakeout"] = DiamondVerb.StakeOutSheet, ["survey"] = DiamondVerb.Survey, ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
     };
 
     public static int Run(string[] args)
@@ -47,6 +47,10 @@ internal static class Verb
           ./umpirage table SHEET [CODE]          the decision table of a sheet
           ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
           ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
+          ./umpirage diamond DIVISION [--svg|--pdf|--dxf FILE]   a field laid out, or how several share one
+          ./umpirage stakeout DIVISION           tape distances for every point, and the order of work
+          ./umpirage survey FILE                 where taped points are, which tape is in doubt, whom the diamond serves
+          ./umpirage gear FILE                   bats, helmets and more against a code: conforms or not, and the log
           ./umpirage desk                        opens the desk in the browser, on the demonstration district
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again

