@@ -48,28 +48,30 @@ public sealed class Inspector
         var measures = item.Kind.Measured is { } sheet ? item.Remarks.Where(r => Speaks(Table(sheet.Sheet)!, r) && !Speaks(table, r)).ToList() : [];
         remarks.AddRange(item.Remarks.Except(measures));
         if (measures.Count > 0 && Measured(item.Kind.Measured!, measures, reasons) is { } wrong) remarks.Add(wrong with { Line = item.Line });
-        if (findings.Count > before) return null;
 
         var at = item.Kind.FoundFact is { } fact ? (list.Found == "" ? $"{fact} is {table.Sheet.Terms.First(t => t.Name == fact).Values[0]}" : $"{fact} is {list.Found}") : null;
-        var faults = new List<Remark>();
-        foreach (var remark in remarks)
+        // what is no fault by itself (a doctor's leave, who wears it) is held beside each of the others
+        var plain = remarks.Where(r => Rule(table, item, [r], at) is { } alone && Failing(item.Kind, alone) is null).ToList();
+        foreach (var remark in remarks.Except(plain))
         {
-            if (Rule(table, item, [remark], at) is not { } alone) continue;
-            if (Failing(item.Kind, alone) is not { } failed) continue;
-            faults.Add(remark);
-            if (measures.Count > 0 && remark.Said == item.Kind.Measured!.Otherwise) continue;
-            reasons.Add(Reason(alone, failed, remark));
+            if (Rule(table, item, [remark, .. plain.Where(p => FactOf(p.Said) != FactOf(remark.Said))], at) is not { } ruling || Failing(item.Kind, ruling) is not { } failed) continue;
+            if (measures.Count == 0 || remark.Said != item.Kind.Measured!.Otherwise) reasons.Add(Reason(ruling, failed, remark));
         }
         if (findings.Count > before) return null;
         var together = Choices(remarks).Select(r => Rule(table, item, r, at)).OfType<Ruling>().ToList();
         if (findings.Count > before) return null;
-        var conforms = faults.Count == 0 && together.All(r => Failing(item.Kind, r) is null);
+        // faults that only show together
+        if (reasons.Count == 0)
+            reasons.AddRange(together.Select(r => (Ruling: r, Failed: Failing(item.Kind, r))).Where(r => r.Failed is not null).Select(r => Reason(r.Ruling, r.Failed!, remarks[^1])));
+        var conforms = reasons.Count == 0;
         // of a piece that stays out nobody is told to let it in, and of one that conforms nothing more than that
         bool Lets(Step s) => item.Kind.Passes.Any(p => Words.Same(p, $"{s.Decision} is {s.Value}"));
         var todo = together.SelectMany(Because.Of).Where(s => s.Do is not null && Lets(s) == conforms).Select(s => s.Do!).Distinct().ToList();
         var removal = conforms || !item.Kind.Kept ? null : new Removal(CodeAddress.Day(code.Date), (code.Address with { Date = null }).ToString(), list.Title, item.Name, string.Join("; ", reasons.Select(r => r.Seen)), string.Join(", ", reasons.Select(r => $"{r.Sheet} {r.Rule}").Distinct()));
         return new(item, conforms, mark is null ? null : MarkInWords(together[0], item.Marks!), reasons, todo, conforms ? [] : Costs(table, item, remarks), [.. together.Select(r => r.InWords).Distinct()], removal);
     }
+
+    private static string FactOf(string said) => said[..said.IndexOf(" is ", StringComparison.Ordinal)];
 
     private static string MarkSeen(IReadOnlyList<string> marks) => marks is ["none"] ? "no mark can be read" : $"marked {Words.And(marks)}";
 
@@ -112,7 +114,7 @@ public sealed class Inspector
     private static List<List<Remark>> Choices(IReadOnlyList<Remark> remarks)
     {
         List<List<Remark>> all = [[]];
-        foreach (var fact in remarks.GroupBy(r => r.Said[..r.Said.IndexOf(" is ", StringComparison.Ordinal)], StringComparer.OrdinalIgnoreCase))
+        foreach (var fact in remarks.GroupBy(r => FactOf(r.Said), StringComparer.OrdinalIgnoreCase))
             all = [.. all.SelectMany(before => fact.Select(r => before.Append(r).ToList()))];
         return all;
     }
@@ -123,15 +125,17 @@ public sealed class Inspector
     private Ruling? Rule(Table table, IReadOnlyList<string> sound, IReadOnlyList<Remark> remarks)
     {
         var before = findings.Count;
-        static string Fact(string said) => said[..said.IndexOf(" is ", StringComparison.Ordinal)];
-        var kept = sound.Where(s => !remarks.Any(r => Words.Same(Fact(r.Said), Fact(s))));
+        var kept = sound.Where(s => !remarks.Any(r => Words.Same(FactOf(r.Said), FactOf(s))));
         List<Phrase> phrases = [.. kept.Select(s => new Phrase(Because.Fill(table.Sheet, s), 0)), .. remarks.Select(r => new Phrase(r.Said, r.Line))];
         var situation = Situation.Read(table.Sheet, file, phrases, findings);
-        // the same remark is ruled more than once, and told once
-        foreach (var twice in findings.Skip(before).Where(f => findings.IndexOf(f) < before).ToList()) findings.RemoveAt(findings.LastIndexOf(twice));
-        if (findings.Count > before) return null;
+        if (findings.Count > before)
+        {
+            // the same remark is ruled more than once, and told once
+            foreach (var twice in findings.Skip(before).Where(f => findings.IndexOf(f) < before).ToList()) findings.RemoveAt(findings.LastIndexOf(twice));
+            return null;
+        }
         var ruling = Umpire.Rule(table, situation);
-        if (!ruling.IsPossible) findings.Add(new(FindingKind.ImpossiblePlay, file, remarks.Count > 0 ? remarks[0].Line : 0, ruling.InWords));
+        if (!ruling.IsPossible && new Finding(FindingKind.ImpossiblePlay, file, remarks.Count > 0 ? remarks[0].Line : 0, ruling.InWords) is var cannot && !findings.Contains(cannot)) findings.Add(cannot);
         return ruling.IsPossible ? ruling : null;
     }
 
