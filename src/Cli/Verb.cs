@@ -32,6 +32,7 @@ internal static class Verb
         ["diamond"] = DiamondVerb.Diamond,
         ["stakeout"] = DiamondVerb.StakeOutSheet,
         ["survey"] = DiamondVerb.Survey,
+        ["gear"] = GearVerb.Run,
     };
 
     public static int Run(string[] args)

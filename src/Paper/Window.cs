@@ -15,10 +15,10 @@ public sealed record Window(string Name, At Low, At High, IReadOnlyList<Dimensio
         double wide = points.Max(p => Math.Abs(p.X)) + 3, away = layout.Measures.Feet("base distance") / 15;
         At first = layout["first"], second = layout["second"], deck = layout["on-deck circle, first base side, middle"];
         var coach = (layout["coach's box, first base, corner level with the base"] + layout["coach's box, first base, corner toward home"]) * 0.5 + new At(away * 1.8, -away * 0.6);
-        List<(string, At)> labels = [("on-deck circle", deck + new At(0, -5)), ("on-deck circle", deck.Mirrored + new At(0, -5)), ("coach's box", coach), ("coach's box", coach.Mirrored)];
+        List<(string, At)> labels = [("on-deck circle", deck + new At(0, -5)), ("on-deck circle", deck.Mirrored() + new At(0, -5)), ("coach's box", coach), ("coach's box", coach.Mirrored())];
         if (layout.Bows.FirstOrDefault(b => b.Made == Made.Grass) is { } line) labels.Add(("grass line", line.Along(0.72) + new At(0, -away)));
         return new("The infield", new(-wide, points.Min(p => p.Y) - 3), new(wide, points.Max(p => p.Y) + 4), Dimension.OfInfield(layout),
-            [("home", new(0, -away / 2 - 1)), ("first", first + new At(away, 0.5)), ("second", second + new At(0, away / 2)), ("third", first.Mirrored + new At(-away, 0.5)), .. labels]);
+            [("home", new(0, -away / 2 - 1)), ("first", first + new At(away, 0.5)), ("second", second + new At(0, away / 2)), ("third", first.Mirrored() + new At(-away, 0.5)), .. labels]);
     }
 
     public static Window Whole(Layout layout)

@@ -13,5 +13,5 @@ public readonly record struct At(double X, double Y)
     public double To(At other) => (other - this).Length;
 
     /// <summary>The same place on the other side of the line from home to second.</summary>
-    public At Mirrored => new(-X, Y);
+    public At Mirrored() => new(-X, Y);
 }

@@ -4,7 +4,7 @@ namespace Umpirage.District.Diamonds;
 internal sealed class GroundsKeeper
 {
     /// <summary>From home to first, and from home to third: the square stands on its corner.</summary>
-    private static readonly At ToFirst = new(Math.Sqrt(0.5), Math.Sqrt(0.5)), ToThird = ToFirst.Mirrored;
+    private static readonly At ToFirst = new(Math.Sqrt(0.5), Math.Sqrt(0.5)), ToThird = ToFirst.Mirrored();
 
     /// <summary>From the first base line straight into foul ground.</summary>
     private static readonly At Outward = ToThird * -1;
@@ -43,7 +43,7 @@ internal sealed class GroundsKeeper
         Stake("third", Made.Base, ToThird * far);
         At[] first = [ToFirst * (far - width), ToFirst * far, ToFirst * far + ToThird * width, ToFirst * (far - width) + ToThird * width];
         Box("first base", Made.Base, first);
-        Box("third base", Made.Base, [.. first.Select(c => c.Mirrored)]);
+        Box("third base", Made.Base, [.. first.Select(c => c.Mirrored())]);
         At centre = (ToFirst + ToThird) * far, half = ToFirst * (width / 2), across = ToThird * (width / 2);
         Box("second base", Made.Base, centre - half - across, centre + half - across, centre + half + across, centre - half + across);
         if (!doubleFirst) return;
@@ -98,7 +98,7 @@ internal sealed class GroundsKeeper
 
     private void CoachAndOnDeck(string side)
     {
-        At Side(At at) => side == "first" ? at : at.Mirrored;
+        At Side(At at) => side == "first" ? at : at.Mirrored();
         var end = code.Feet("base distance") + code.Feet("coach's box past the base");
         var begin = end - code.Feet("coach's box length");
         var off = Outward * code.Feet("coach's box distance from the line");
@@ -157,7 +157,7 @@ internal sealed class GroundsKeeper
         Bow(name, Made.Fence, new(0, middle), inCentre - middle, pole);
         if (marks.Any(m => m.Made == Made.Fence)) return;
         Stake("foul pole, first base side", Made.Fence, pole);
-        Stake("foul pole, third base side", Made.Fence, pole.Mirrored);
+        Stake("foul pole, third base side", Made.Fence, pole.Mirrored());
     }
 
     /// <summary>An arc from a point on the first-base side to its mirror point, over the middle.</summary>

@@ -66,7 +66,9 @@ internal static class Mender
             return Math.Acos(Math.Clamp((step.X * way.X + step.Y * way.Y) / (step.Length * way.Length), -1, 1)) * 180 / Math.PI;
         }
         var turns = points.Where(p => p != point).Select(p => (Name: p, Toward: Turn(net[p]))).ToList();
-        var straight = turns.SelectMany(t => new[] { (Words: $"toward {t.Name}", Off: t.Toward), (Words: $"away from {t.Name}", Off: 180 - t.Toward) }).MinBy(t => t.Off);
+        // toward a point is easier to follow than away from one
+        const double Easier = 5;
+        var straight = turns.SelectMany(t => new[] { (Words: $"toward {t.Name}", Off: t.Toward, Hard: 0.0), (Words: $"away from {t.Name}", Off: 180 - t.Toward, Hard: Easier) }).MinBy(t => Math.Round(t.Off + t.Hard));
         return straight.Off < 12 ? $"straight {straight.Words}" : $"{straight.Words}, {straight.Off:0} degrees off that line";
     }
 }

@@ -78,6 +78,14 @@ public class ContractTests
     [InlineData("crossover", "softball/12U", "sofball/12U")]
     [InlineData("casebook", "no-such-folder")]
     [InlineData("replay", "no-such-file.game")]
+    [InlineData("diamond")]
+    [InlineData("diamond", "SB 11U")]
+    [InlineData("diamond", "SB 12U", "--pdf")]
+    [InlineData("stakeout")]
+    [InlineData("survey", "no-such-file.survey")]
+    [InlineData("survey", "README.md")]
+    [InlineData("gear", "no-such-file.gear")]
+    [InlineData("gear", "README.md")]
     [InlineData("replay", "--against", "README.md", "demo/pellwick-at-tarnholt.game")]
     [InlineData("clock", "no-such-file.clock")]
     [InlineData("clock", "README.md")]
@@ -170,7 +178,42 @@ public class ContractTests
         Assert.Contains(Cautions.Heat, text);
     }
 
+    [Fact]
+    public void A_field_is_told_drawn_staked_and_surveyed()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        foreach (var (kind, begins) in ((string, string)[])[("--svg", "<svg"), ("--pdf", "%PDF"), ("--dxf", "  0\nSECTION")])
+        {
+            var file = Path.Combine(folder, "field" + kind[2..]);
+            Assert.Equal(0, Run("diamond", "SB 12U", kind, file).Code);
+            Assert.StartsWith(begins, File.ReadAllText(file));
+        }
+        Directory.Delete(folder, true);
+        Assert.Contains("84 ft 10 1/4 in", Run("diamond", "SB 12U").Out);
+        var (code, text, _) = Run("diamond", "SB 12U", "BB 11-12");
+        Assert.Equal(1, code);
+        Assert.Contains("CLASH", text);
+        Assert.Contains("home to second: 84 ft 10 1/4 in", Run("stakeout", "SB 12U").Out);
+        (code, text, _) = Run("survey", "demo/low-field.survey");
+        Assert.Equal(1, code);
+        Assert.Contains("tape it again", text);
+    }
+
+    [Fact]
+    public void Gear_conforms_or_does_not()
+    {
+        var (code, text, _) = Run("gear", "demo/plate-meeting.gear");
+        Assert.Equal(1, code);
+        Assert.Contains("bat B: OUT", text);
+        Assert.Contains("REMOVAL LOG", text);
+        Assert.DoesNotContain("safe", text);
+    }
+
     [Theory]
+    [InlineData("diamond", "SB 12U", "--json")]
+    [InlineData("stakeout", "SB 12U", "--json")]
+    [InlineData("survey", "demo/low-field.survey", "--json")]
+    [InlineData("gear", "demo/plate-meeting.gear", "--json")]
     [InlineData("crossover", "softball/12U", "baseball/12U", "--json")]
     [InlineData("table", "infield fly", "baseball/10U", "--json")]
     [InlineData("tally", "infield fly", "--json")]

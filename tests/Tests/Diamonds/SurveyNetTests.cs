@@ -79,6 +79,38 @@ public class SurveyNetTests
         Assert.True(cover is >= 94 and <= 96, line);
     }
 
+    [Fact]
+    public void The_points_of_a_real_diamond_are_taped_from_six_without_choosing()
+    {
+        // every staked infield point of a 60 ft layout, from the four corners and two posts, whatever the angles are
+        var layout = LayoutTests.Of("softball/12U");
+        var truths = layout.Marks.Where(m => m.Staked && m.Made != Made.Fence && !Layout.Corners.Contains(m.Name)).Select(m => m.At).ToList();
+        const double Noise = 0.02, Blunder = 0.5;
+        var runs = Folder.Count(2000, 10_000);
+        var random = new Random(516);
+        int named = 0, among = 0, covered = 0;
+        for (var run = 0; run < runs; run++)
+        {
+            var truth = truths[run % truths.Count];
+            // a post or corner on the very spot tells nothing
+            Pin[] from = [.. Known.Where(k => k.At.To(truth) > 1)];
+            var wrong = random.Next(from.Length);
+            List<Reading> readings = [.. from.Select((k, i) => new Reading(k.Name, "p", k.At.To(truth) + Noise * Normal(random) + (i == wrong ? random.Next(2) == 0 ? Blunder : -Blunder : 0)))];
+            List<Pin> pins = [.. from, new("p", new(truth.X + 1, truth.Y - 1), Hold.Free)];
+            var (net, suspects) = Suspect.Hunt(TapeNet.Of(pins, readings, Noise)!, pins);
+            if (suspects.Count > 0 && suspects[0].Reading == readings[wrong]) named++;
+            if (suspects.Any(s => s.Reading == readings[wrong] || s.Or.Contains(readings[wrong]))) among++;
+            var (xx, _, yy) = net.Spread("p");
+            if (Math.Abs(net["p"].X - truth.X) <= 1.96 * Math.Sqrt(xx)) covered++;
+            if (Math.Abs(net["p"].Y - truth.Y) <= 1.96 * Math.Sqrt(yy)) covered++;
+        }
+        var (name, told, cover) = (100.0 * named / runs, 100.0 * among / runs, 50.0 * covered / runs);
+        var line = string.Create(CultureInfo.InvariantCulture, $"a diamond's points: named {name:0.00} %, named or among those named beside it {told:0.00} %, covered {cover:0.00} % of {runs} runs");
+        if (Environment.GetEnvironmentVariable("UMPIRAGE_TABLE") is { Length: > 0 } to) File.WriteAllText($"{to}.surveyall", line + "\n");
+        Assert.True(name >= 95, line);
+        Assert.True(cover is >= 94 and <= 96, line);
+    }
+
     /// <summary>A net in which no two faults look alike: where two do, the survey says so and names both (see the next test).</summary>
     private static bool Tells(At truth, Pin[] from)
     {

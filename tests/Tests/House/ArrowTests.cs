@@ -19,7 +19,8 @@ public partial class ArrowTests
         ("District", "Pitchers", "Who pitched how much, who may pitch, and what it will cost.", ["Ground", "Codes", "Plays"]),
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
-        ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Diamonds", "Fields laid out, staked and surveyed for a code; views with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Gear", "Whether a piece of gear conforms to a code, what a fault costs, and the log of what was taken out.", ["Ground", "Codes", "Plays"]),
         ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
@@ -38,7 +39,7 @@ public partial class ArrowTests
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Today|Clock|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Gear|Today|Clock|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
