@@ -4,26 +4,34 @@ using Umpirage.District.People;
 
 namespace Umpirage.Solve.Crews;
 
+/// <summary>Something to be made small, and the least that it can be as far as a relaxation tells.</summary>
+internal sealed record Part(string Priority, LinearExpr Cost, long Least);
+
 /// <summary>The stated priorities, each as a number to be made small, in the order in which they count. Safety is none of them: it never bends.</summary>
 internal static class CrewGoals
 {
     /// <summary>Metres that a broken wish weighs as much as (our own choice).</summary>
     private const int WishMetres = 5000;
 
-    public static IEnumerable<(string Priority, LinearExpr Cost)> Of(CrewTask task, CrewModel model)
+    public static IEnumerable<Part> Of(CrewTask task, CrewModel model)
     {
-        // when short, the youth base goes first, then the second umpire; a game without any comes last
-        yield return ("games without an umpire", LinearExpr.Sum(Open(task, model, p => p == CrewPlace.Plate)));
-        yield return ("places without an umpire, played with one less", LinearExpr.Sum(Open(task, model, p => p != CrewPlace.Plate && CrewPlace.IsRequired(p))));
-        yield return ("youth bases dropped", LinearExpr.Sum(Open(task, model, p => !CrewPlace.IsRequired(p))));
-        yield return ("changes to what is published", Changes(task, model));
-        yield return ("unfairness over the season", Unfairness(task, model));
-        yield return ("trainees without a mentor", Alone(task, model));
-        yield return ("metres to travel, and wishes", Metres(model));
+        // when short, the youth base goes first, then the second umpire; a game without any comes last.
+        // greatest flows over hours, grades and offers bound what any plan can fill: told to the search, it need not prove that again
+        var required = task.Games.Sum(g => g.Division.Crew);
+        var (plates, all) = (task.Games.Count - Forecast.Most(task.Plan, task.Games, platesOnly: true), required - Forecast.Most(task.Plan, task.Games));
+        var (plate, bases, youth) = (Open(task, model, p => p == CrewPlace.Plate), Open(task, model, p => p != CrewPlace.Plate && CrewPlace.IsRequired(p)), Open(task, model, p => !CrewPlace.IsRequired(p)));
+        yield return new("games without an umpire", LinearExpr.Sum(plate), plates);
+        model.Model.Add(LinearExpr.Sum(plate.Concat(bases)) >= all);
+        yield return new("places without an umpire, played with one less", LinearExpr.Sum(bases), 0);
+        yield return new("youth bases dropped", LinearExpr.Sum(youth), 0);
+        yield return new("changes to what is published", Changes(task, model), 0);
+        yield return new("unfairness over the season", Unfairness(task, model), 0);
+        yield return new("trainees without a mentor", Alone(task, model), 0);
+        yield return new("metres to travel, and wishes", Metres(model), 0);
     }
 
-    private static IEnumerable<BoolVar> Open(CrewTask task, CrewModel model, Func<string, bool> place) =>
-        task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(place).Select(p => model.Holes[(g.Key, p)]));
+    private static List<BoolVar> Open(CrewTask task, CrewModel model, Func<string, bool> place) =>
+        [.. task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(place).Select(p => model.Holes[(g.Key, p)]))];
 
     private static LinearExpr Changes(CrewTask task, CrewModel model)
     {
