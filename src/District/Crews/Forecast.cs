@@ -61,8 +61,8 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
             var starts = plates.Concat(bases).DistinctBy(g => g.Key).OrderBy(g => g.End).ToList();
             // the most games that fit one after the other
             var (most, free) = (0, DateTime.MinValue);
-            foreach (var g in starts) if (g.Start >= free) { most++; free = g.End.AddMinutes(g.Code.BreakMinutes); }
-            return new Hours(day.Key, plates.Count > 0, starts.Count == 0 ? 0 : Math.Min(most, starts[0].Code.GamesADay(p.Person.Band)));
+            foreach (var g in starts) if (g.Start >= free) { most++; free = g.End.AddMinutes(starts.Min(x => x.Code.BreakMinutes)); }
+            return new Hours(day.Key, plates.Count > 0, starts.Count == 0 ? 0 : Math.Min(most, starts.Max(x => x.Code.GamesADay(p.Person.Band))));
         }).Where(h => h.Most > 0)])).Where(a => a.Days.Count > 0)];
     }
 

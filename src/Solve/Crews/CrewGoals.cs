@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Umpirage.District.Crews;
+using Umpirage.District.Crews.Constraints;
 using Umpirage.District.People;
 
 namespace Umpirage.Solve.Crews;
@@ -45,24 +46,34 @@ internal static class CrewGoals
         return LinearExpr.Sum(kept);
     }
 
-    /// <summary>Each further game of a person costs the share of the offer it brings them to, in hundredths: the sum is least when shares are even.</summary>
+    /// <summary>
+    /// Squares of how far each one's share of the offer, over the season so far and these games, lies from the share that all would have, in
+    /// thousandths. Each further game changes the square by a known amount, and these amounts rise: the least sum takes them in their order.
+    /// </summary>
     private static LinearExpr Unfairness(CrewTask task, CrewModel model)
     {
-        var terms = new List<LinearExpr>();
         var season = task.Season ?? task.Plan.Without(task.Games);
         var asked = task.Games.Select(g => g.Key).ToHashSet();
-        foreach (var own in model.ByPerson)
+        var people = model.ByPerson.Select(own =>
         {
             var person = own.First().Who.Person;
-            var offer = Math.Max(0.5, person.Official!.GamesAWeek);
             var before = season.Of(person).Where(s => !asked.Contains(s.Game.Key)).ToList();
-            var weeks = before.Select(s => s.Game.Day.DayNumber / 7).Distinct().Count() + 1;
-            var steps = Enumerable.Range(1, (int)Math.Floor(offer)).Select(n => (Var: model.Model.NewBoolVar($"{person.Key} {n}"), Cost: (long)Math.Round(100 * (before.Count + n) / (offer * weeks)))).ToList();
-            if (steps.Count == 0) continue;
-            model.Model.Add(LinearExpr.Sum(own.Select(s => s.Var)) <= LinearExpr.Sum(steps.Select(s => s.Var)));
-            terms.AddRange(steps.Select(s => s.Var * s.Cost));
+            var weeks = before.Select(s => AsOffered.Monday(s.Game.Day)).Concat(task.Games.Select(g => AsOffered.Monday(g.Day))).Distinct().Count();
+            return (Own: own.Select(s => s.Var).ToList(), Before: before.Count, Offer: Math.Max(0.5, person.Official!.GamesAWeek) * weeks, Most: (int)Math.Floor(person.Official!.GamesAWeek) * task.Games.Select(g => AsOffered.Monday(g.Day)).Distinct().Count());
+        }).ToList();
+        var (given, places) = (people.Sum(p => p.Before), Math.Min(task.Games.Sum(g => g.Division.Crew), people.Sum(p => p.Most)));
+        var even = Math.Min(1, (given + places) / Math.Max(1, people.Sum(p => p.Offer)));
+        var (vars, costs, fixedCost) = (new List<BoolVar>(), new List<long>(), 0L);
+        foreach (var (own, before, offer, most) in people)
+        {
+            long Square(int games) => (long)Math.Round(1000 * Math.Pow((before + games) / offer - even, 2));
+            var steps = Enumerable.Range(1, most).Select(n => (Var: model.Model.NewBoolVar($"game {n}"), Cost: Square(n) - Square(n - 1))).ToList();
+            model.Model.Add(LinearExpr.Sum(own) == LinearExpr.Sum(steps.Select(s => s.Var)));
+            vars.AddRange(steps.Select(s => s.Var));
+            costs.AddRange(steps.Select(s => s.Cost));
+            fixedCost += Square(0);
         }
-        return LinearExpr.Sum(terms);
+        return LinearExpr.WeightedSum(vars, costs) + fixedCost;
     }
 
     /// <summary>A trainee on the bases learns beside a trainer or a crew chief at the plate.</summary>

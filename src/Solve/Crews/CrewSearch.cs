@@ -17,9 +17,10 @@ public static class CrewSearch
     public static CrewResult Find(CrewTask task, CancellationToken stop = default)
     {
         var clock = Stopwatch.StartNew();
-        var model = new CrewModel(task, new Candidates(task));
+        var candidates = new Candidates(task);
+        var model = new CrewModel(task, candidates);
         var stages = new List<Stage>();
-        bool[]? best = null;
+        var best = stop.IsCancellationRequested ? null : Greedy.Of(task, candidates, [.. model.Seats.Select(s => s.Who)]);
         PartialVariableAssignment? whole = null;
         var stopped = false;
         var goals = CrewGoals.Of(task, model).ToList();
@@ -31,7 +32,7 @@ public static class CrewSearch
             if (least > 0) model.Model.Add(cost >= least);
             model.Model.Minimize(cost);
             if (whole is not null) model.Model.Model.SolutionHint = whole;
-            else Published(task, model);
+            else for (var s = 0; s < model.Seats.Count; s++) model.Model.AddHint(model.Seats[s].Var, best![s]);
             var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{share},num_workers:{task.Workers},random_seed:{task.Seed},linearization_level:2") };
             var began = clock.Elapsed;
             CpSolverStatus status;
@@ -45,13 +46,17 @@ public static class CrewSearch
             model.Model.Add(cost <= value);
             stopped = stop.IsCancellationRequested;
         }
+        if (stages.Count == 0 && best is not null) Untried(task, model, best, goals[0].Least, stages);
         return Told(task, model, best, stages, stopped, clock);
     }
 
-    private static void Published(CrewTask task, CrewModel model)
+    /// <summary>No time for a search: what the plan to begin with leaves open, beside what the relaxation tells.</summary>
+    private static void Untried(CrewTask task, CrewModel model, bool[] best, long least, List<Stage> stages)
     {
-        var now = task.Games.SelectMany(task.Plan.CrewOf).Select(s => (s.Game.Key, s.Place, s.Person.Key)).ToHashSet();
-        foreach (var (who, var) in model.Seats) model.Model.AddHint(var, now.Contains((who.Game.Key, who.Place, who.Person.Key)));
+        var filled = model.Seats.Where((_, i) => best[i]).Select(s => (s.Who.Game.Key, s.Who.Place)).ToHashSet();
+        long Open(Func<string, bool> which) => task.Games.Sum(g => CrewPlace.Of(g.Division).Count(p => which(p) && !filled.Contains((g.Key, p))));
+        stages.Add(new("games without an umpire", Open(p => p == CrewPlace.Plate), least, 0));
+        stages.Add(new("places without an umpire, played with one less", Open(p => p != CrewPlace.Plate && CrewPlace.IsRequired(p)), 0, 0));
     }
 
     private static CrewResult Told(CrewTask task, CrewModel model, bool[]? best, List<Stage> stages, bool stopped, Stopwatch clock)
