@@ -6,7 +6,7 @@ namespace Umpirage.Solve.Crews.Trips;
 /// </summary>
 internal sealed class TripBranch
 {
-    private const int Never = int.MaxValue / 4;
+    private const int Never = Windows.Never;
 
     private readonly TripTask task;
     private readonly Windows windows;
@@ -30,7 +30,7 @@ internal sealed class TripBranch
         seen = [.. Enumerable.Range(0, crews).Select(_ => new int[task.Teams])];
         venues = new ulong[crews];
         cost = [.. Enumerable.Range(0, task.Rounds).Select(_ => new int[crews * crews])];
-        rest = [.. Enumerable.Range(0, task.Rounds).Select(_ => new int[(crews + 1) << crews])];
+        rest = [.. Enumerable.Range(0, task.Rounds).Select(r => r > from && r <= to ? new int[(crews + 1) << crews] : [])];
         order = [.. Enumerable.Range(0, task.Rounds * crews).Select(_ => new int[crews])];
     }
 
@@ -51,7 +51,6 @@ internal sealed class TripBranch
         return !stopped;
     }
 
-    public bool IsNever => Best >= Never;
 
     private void Put(int crew, int round, int game)
     {

@@ -12,6 +12,8 @@ public static class TripSearch
         var done = false;
         bool Stop() => Volatile.Read(ref done) || cancelled.IsCancellationRequested || clock.Elapsed.TotalSeconds > seconds;
         for (var r = rounds - 2; r >= 0; r--) Solve(task, windows, r, r + 1, Stop);
+        // what matchings from round to round cost: told when a span turns out to be impossible, for which there is no bound
+        var floor = Math.Min(windows[0, rounds - 1], Windows.Never - 1);
         var bounds = Task.Run(() => Bounds(task, windows, Stop), CancellationToken.None);
         int[][]? found = null;
         long? cost = null;
@@ -20,7 +22,7 @@ public static class TripSearch
         Volatile.Write(ref done, true);
         bounds.Wait(CancellationToken.None);
         var venues = found is null ? null : found.Select(g => g.Select((game, r) => task.Home[r][game]).ToArray()).ToArray();
-        var bound = all && cost is { } proven ? proven : windows[0, rounds - 1];
+        var bound = all && cost is { } proven ? proven : windows[0, rounds - 1] is var told && told < Windows.Never ? told : floor;
         return new(venues, cost, bound, all ? cost is null ? "infeasible" : "optimal" : cost is null ? "unknown" : "feasible", season.Nodes, clock.Elapsed.TotalSeconds);
     }
 
@@ -40,6 +42,6 @@ public static class TripSearch
     private static void Solve(TripTask task, Windows windows, int from, int to, Func<bool> stop)
     {
         var span = new TripBranch(task, windows, from, to, visits: false, stop);
-        if (span.Run()) windows.Raise(from, to, span.IsNever ? int.MaxValue / 8 : span.Best);
+        if (span.Run()) windows.Raise(from, to, span.Best);
     }
 }

@@ -6,6 +6,9 @@ namespace Umpirage.Solve.Crews.Trips;
 /// </summary>
 internal sealed class Windows(int rounds)
 {
+    /// <summary>The cost of a span that cannot be worked at all; twice and a half of it still fits in a number.</summary>
+    public const int Never = int.MaxValue / 4;
+
     private readonly int[,] least = new int[rounds, rounds];
 
     public int this[int from, int to] => Volatile.Read(ref least[from, to]);
@@ -18,7 +21,7 @@ internal sealed class Windows(int rounds)
         for (var a = from; a >= 0; a--)
             for (var b = to; b < rounds; b++)
             {
-                var sum = least[a, from] + cost + least[to, b];
+                var sum = Math.Min(Never, least[a, from] + cost + least[to, b]);
                 if (sum > least[a, b]) Volatile.Write(ref least[a, b], sum);
             }
     }
