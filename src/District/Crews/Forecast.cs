@@ -36,7 +36,9 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
     }
 
     /// <summary>No plan fills more required places of these games than this, others' places of the week being as they are: hours, grades and offers alone.</summary>
-    public static int Most(CrewPlan plan, IReadOnlyList<CrewGame> games) => Fill(Can(plan, games), games.GroupBy(g => g.Day).ToDictionary(g => g.Key, g => (Plate: g.Count(), Base: g.Sum(x => x.Division.Crew - 1))), offers: true);
+    /// <param name="platesOnly">Only the plates are filled.</param>
+    public static int Most(CrewPlan plan, IReadOnlyList<CrewGame> games, bool platesOnly = false) =>
+        Fill(Can(plan, games), games.GroupBy(g => g.Day).ToDictionary(g => g.Key, g => (Plate: g.Count(), Base: platesOnly ? 0 : g.Sum(x => x.Division.Crew - 1))), offers: true);
 
     /// <param name="Plate">May be asked for the plate that day.</param>
     private sealed record Hours(DateOnly Day, bool Plate, int Most);
@@ -59,8 +61,8 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
             var starts = plates.Concat(bases).DistinctBy(g => g.Key).OrderBy(g => g.End).ToList();
             // the most games that fit one after the other
             var (most, free) = (0, DateTime.MinValue);
-            foreach (var g in starts) if (g.Start >= free) { most++; free = g.End.AddMinutes(g.Code.BreakMinutes); }
-            return new Hours(day.Key, plates.Count > 0, starts.Count == 0 ? 0 : Math.Min(most, starts[0].Code.GamesADay(p.Person.Band)));
+            foreach (var g in starts) if (g.Start >= free) { most++; free = g.End.AddMinutes(starts.Min(x => x.Code.BreakMinutes)); }
+            return new Hours(day.Key, plates.Count > 0, starts.Count == 0 ? 0 : Math.Min(most, starts.Max(x => x.Code.GamesADay(p.Person.Band))));
         }).Where(h => h.Most > 0)])).Where(a => a.Days.Count > 0)];
     }
 

@@ -45,7 +45,8 @@ public sealed record WhyNot(CrewPerson Person, CrewGame Game, string Place, IRea
     {
         if (plan.HeatOn(game.Day) is not { } f) return null;
         var away = f - game.Code.DangerFrom;
-        return string.Create(CultureInfo.InvariantCulture, $"heat index {f:0.0} F: {(away < 0 ? $"{-away:0.0} below the danger band" : $"in the danger band, which begins at {game.Code.DangerFrom:0}")}");
+        var more = game.Code.FurtherBreaks(f) is null ? "" : "; a further break in each half-inning, and play itself may have to stop";
+        return string.Create(CultureInfo.InvariantCulture, $"heat index {f:0.0} F: {(away < 0 ? $"{-away:0.0} below the danger band" : $"in the danger band, which begins at {game.Code.DangerFrom:0}")}{more}");
     }
 
     private static InsteadAt? InsteadOf(CrewPlan plan, CrewPerson person, CrewGame game, string place)

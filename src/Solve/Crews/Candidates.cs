@@ -35,6 +35,9 @@ internal sealed class Candidates
                 // most are out for their hours or grade: asked first, since it is quick
                 var seat = new Seated(game, place, person);
                 if (Quick.Any(c => c.Find(Empty, seat).Any(b => b.Hold != Hold.Wish))) continue;
+                // whoever has other places, or coordinates, may break something there
+                if (Empty.Of(person).Any(s => s.Game.Day == game.Day) || Empty.CoordinatedBy(person).Any(g => g.Day == game.Day))
+                    if (WhyNot.Of(Empty, person, game, place, instead: false).Reasons.Any(r => !WithinTheCrew.Contains(r.Constraint))) continue;
                 var plan = Empty.With(game, place, person);
                 var wishes = 0;
                 var may = true;

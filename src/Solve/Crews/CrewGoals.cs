@@ -1,8 +1,12 @@
 using Google.OrTools.Sat;
 using Umpirage.District.Crews;
+using Umpirage.District.Crews.Constraints;
 using Umpirage.District.People;
 
 namespace Umpirage.Solve.Crews;
+
+/// <summary>Something to be made small, and the least that it can be as far as a relaxation tells.</summary>
+internal sealed record Part(string Priority, LinearExpr Cost, long Least);
 
 /// <summary>The stated priorities, each as a number to be made small, in the order in which they count. Safety is none of them: it never bends.</summary>
 internal static class CrewGoals
@@ -10,20 +14,25 @@ internal static class CrewGoals
     /// <summary>Metres that a broken wish weighs as much as (our own choice).</summary>
     private const int WishMetres = 5000;
 
-    public static IEnumerable<(string Priority, LinearExpr Cost)> Of(CrewTask task, CrewModel model)
+    public static IEnumerable<Part> Of(CrewTask task, CrewModel model)
     {
-        // when short, the youth base goes first, then the second umpire; a game without any comes last
-        yield return ("games without an umpire", LinearExpr.Sum(Open(task, model, p => p == CrewPlace.Plate)));
-        yield return ("places without an umpire, played with one less", LinearExpr.Sum(Open(task, model, p => p != CrewPlace.Plate && CrewPlace.IsRequired(p))));
-        yield return ("youth bases dropped", LinearExpr.Sum(Open(task, model, p => !CrewPlace.IsRequired(p))));
-        yield return ("changes to what is published", Changes(task, model));
-        yield return ("unfairness over the season", Unfairness(task, model));
-        yield return ("trainees without a mentor", Alone(task, model));
-        yield return ("metres to travel, and wishes", Metres(model));
+        // when short, the youth base goes first, then the second umpire; a game without any comes last.
+        // greatest flows over hours, grades and offers bound what any plan can fill: told to the search, it need not prove that again
+        var required = task.Games.Sum(g => g.Division.Crew);
+        var (plates, all) = (task.Games.Count - Forecast.Most(task.Plan, task.Games, platesOnly: true), required - Forecast.Most(task.Plan, task.Games));
+        var (plate, bases, youth) = (Open(task, model, p => p == CrewPlace.Plate), Open(task, model, p => p != CrewPlace.Plate && CrewPlace.IsRequired(p)), Open(task, model, p => !CrewPlace.IsRequired(p)));
+        yield return new("games without an umpire", LinearExpr.Sum(plate), plates);
+        model.Model.Add(LinearExpr.Sum(plate.Concat(bases)) >= all);
+        yield return new("places without an umpire, played with one less", LinearExpr.Sum(bases), 0);
+        yield return new("youth bases dropped", LinearExpr.Sum(youth), 0);
+        yield return new("changes to what is published", Changes(task, model), 0);
+        yield return new("unfairness over the season", Unfairness(task, model), 0);
+        yield return new("trainees without a mentor", Alone(task, model), 0);
+        yield return new("metres to travel, and wishes", Metres(model), 0);
     }
 
-    private static IEnumerable<BoolVar> Open(CrewTask task, CrewModel model, Func<string, bool> place) =>
-        task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(place).Select(p => model.Holes[(g.Key, p)]));
+    private static List<BoolVar> Open(CrewTask task, CrewModel model, Func<string, bool> place) =>
+        [.. task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(place).Select(p => model.Holes[(g.Key, p)]))];
 
     private static LinearExpr Changes(CrewTask task, CrewModel model)
     {
@@ -37,24 +46,34 @@ internal static class CrewGoals
         return LinearExpr.Sum(kept);
     }
 
-    /// <summary>Each further game of a person costs the share of the offer it brings them to, in hundredths: the sum is least when shares are even.</summary>
+    /// <summary>
+    /// Squares of how far each one's share of the offer, over the season so far and these games, lies from the share that all would have, in
+    /// thousandths. Each further game changes the square by a known amount, and these amounts rise: the least sum takes them in their order.
+    /// </summary>
     private static LinearExpr Unfairness(CrewTask task, CrewModel model)
     {
-        var terms = new List<LinearExpr>();
         var season = task.Season ?? task.Plan.Without(task.Games);
         var asked = task.Games.Select(g => g.Key).ToHashSet();
-        foreach (var own in model.ByPerson)
+        var people = model.ByPerson.Select(own =>
         {
             var person = own.First().Who.Person;
-            var offer = Math.Max(0.5, person.Official!.GamesAWeek);
             var before = season.Of(person).Where(s => !asked.Contains(s.Game.Key)).ToList();
-            var weeks = before.Select(s => s.Game.Day.DayNumber / 7).Distinct().Count() + 1;
-            var steps = Enumerable.Range(1, (int)Math.Floor(offer)).Select(n => (Var: model.Model.NewBoolVar($"{person.Key} {n}"), Cost: (long)Math.Round(100 * (before.Count + n) / (offer * weeks)))).ToList();
-            if (steps.Count == 0) continue;
-            model.Model.Add(LinearExpr.Sum(own.Select(s => s.Var)) <= LinearExpr.Sum(steps.Select(s => s.Var)));
-            terms.AddRange(steps.Select(s => s.Var * s.Cost));
+            var weeks = before.Select(s => AsOffered.Monday(s.Game.Day)).Concat(task.Games.Select(g => AsOffered.Monday(g.Day))).Distinct().Count();
+            return (Own: own.Select(s => s.Var).ToList(), Before: before.Count, Offer: Math.Max(0.5, person.Official!.GamesAWeek) * weeks, Most: (int)Math.Floor(person.Official!.GamesAWeek) * task.Games.Select(g => AsOffered.Monday(g.Day)).Distinct().Count());
+        }).ToList();
+        var (given, places) = (people.Sum(p => p.Before), Math.Min(task.Games.Sum(g => g.Division.Crew), people.Sum(p => p.Most)));
+        var even = Math.Min(1, (given + places) / Math.Max(1, people.Sum(p => p.Offer)));
+        var (vars, costs, fixedCost) = (new List<BoolVar>(), new List<long>(), 0L);
+        foreach (var (own, before, offer, most) in people)
+        {
+            long Square(int games) => (long)Math.Round(1000 * Math.Pow((before + games) / offer - even, 2));
+            var steps = Enumerable.Range(1, most).Select(n => (Var: model.Model.NewBoolVar($"game {n}"), Cost: Square(n) - Square(n - 1))).ToList();
+            model.Model.Add(LinearExpr.Sum(own) == LinearExpr.Sum(steps.Select(s => s.Var)));
+            vars.AddRange(steps.Select(s => s.Var));
+            costs.AddRange(steps.Select(s => s.Cost));
+            fixedCost += Square(0);
         }
-        return LinearExpr.Sum(terms);
+        return LinearExpr.WeightedSum(vars, costs) + fixedCost;
     }
 
     /// <summary>A trainee on the bases learns beside a trainer or a crew chief at the plate.</summary>
@@ -74,5 +93,5 @@ internal static class CrewGoals
     }
 
     private static LinearExpr Metres(CrewModel model) => LinearExpr.WeightedSum(model.Seats.Select(s => s.Var), model.Seats.Select(s =>
-        (s.Who.Person.Home is { } home ? (long)(1000 * Travel.Kilometres(home.Latitude, home.Longitude, s.Who.Game.Park.Latitude, s.Who.Game.Park.Longitude)) : 0L) + s.Who.Wishes * WishMetres));
+        (s.Who.Person.Home is { } home ? (long)(1000 * District.People.Earth.Kilometres(home.Latitude, home.Longitude, s.Who.Game.Park.Latitude, s.Who.Game.Park.Longitude)) : 0L) + s.Who.Wishes * WishMetres));
 }

@@ -11,47 +11,52 @@ namespace Umpirage.Solve.Crews;
 /// </summary>
 public static class CrewSearch
 {
+    /// <summary>How much of the time that is left each priority may take; what is proven early leaves its time to the others.</summary>
+    private static readonly double[] Shares = [0.4, 0.45, 0.3, 0.25, 0.45, 0.4, 1];
+
     public static CrewResult Find(CrewTask task, CancellationToken stop = default)
     {
         var clock = Stopwatch.StartNew();
         var candidates = new Candidates(task);
         var model = new CrewModel(task, candidates);
-        // a greatest flow over hours, grades and offers bounds what any plan can fill; told to the search, it need not prove it again
-        var least = task.Games.Sum(g => g.Division.Crew) - Forecast.Most(task.Plan, task.Games);
-        model.Model.Add(LinearExpr.Sum(task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(CrewPlace.IsRequired).Select(p => model.Holes[(g.Key, p)]))) >= least);
         var stages = new List<Stage>();
-        bool[]? best = null;
+        var best = stop.IsCancellationRequested ? null : Greedy.Of(task, candidates, [.. model.Seats.Select(s => s.Who)]);
+        PartialVariableAssignment? whole = null;
         var stopped = false;
         var goals = CrewGoals.Of(task, model).ToList();
         for (var i = 0; i < goals.Count && !stopped; i++)
         {
-            var left = task.Seconds - clock.Elapsed.TotalSeconds;
-            // what is left is shared out, more to the first; a stage that is proven early leaves its time to the others
-            var share = i == goals.Count - 1 ? left : left * 0.4;
+            var share = (task.Seconds - clock.Elapsed.TotalSeconds) * Shares[i];
             if (stop.IsCancellationRequested || share < 0.05) { stopped = true; break; }
-            var (priority, cost) = goals[i];
+            var (priority, cost, least) = goals[i];
+            if (least > 0) model.Model.Add(cost >= least);
             model.Model.Minimize(cost);
-            model.Model.ClearHints();
-            if (best is not null) for (var s = 0; s < best.Length; s++) model.Model.AddHint(model.Seats[s].Var, best[s]);
-            else Published(task, model);
+            if (whole is not null) model.Model.Model.SolutionHint = whole;
+            else for (var s = 0; s < model.Seats.Count; s++) model.Model.AddHint(model.Seats[s].Var, best![s]);
             var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{share},num_workers:{task.Workers},random_seed:{task.Seed},linearization_level:2") };
             var began = clock.Elapsed;
             CpSolverStatus status;
             using (stop.Register(solver.StopSearch)) status = solver.Solve(model.Model);
-            if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible)) { stopped = true; break; }
+            if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible) || solver.Response is not { } response) { stopped = true; break; }
             best = [.. model.Seats.Select(s => solver.BooleanValue(s.Var))];
-            var (value, bound) = ((long)Math.Round(solver.ObjectiveValue), (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
-            stages.Add(new(priority, value, Math.Min(value, bound), (clock.Elapsed - began).TotalSeconds));
+            // every variable is told again, so that the next begins where this one ended
+            whole = new() { Vars = { Enumerable.Range(0, response.Solution.Count) }, Values = { response.Solution } };
+            var value = solver.Value(cost);
+            stages.Add(new(priority, value, Math.Clamp((long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), least, value), (clock.Elapsed - began).TotalSeconds));
             model.Model.Add(cost <= value);
             stopped = stop.IsCancellationRequested;
         }
+        if (stages.Count == 0 && best is not null) Untried(task, model, best, goals[0].Least, stages);
         return Told(task, model, best, stages, stopped, clock);
     }
 
-    private static void Published(CrewTask task, CrewModel model)
+    /// <summary>No time for a search: what the plan to begin with leaves open, beside what the relaxation tells.</summary>
+    private static void Untried(CrewTask task, CrewModel model, bool[] best, long least, List<Stage> stages)
     {
-        var now = task.Games.SelectMany(task.Plan.CrewOf).Select(s => (s.Game.Key, s.Place, s.Person.Key)).ToHashSet();
-        foreach (var (who, var) in model.Seats) model.Model.AddHint(var, now.Contains((who.Game.Key, who.Place, who.Person.Key)));
+        var filled = model.Seats.Where((_, i) => best[i]).Select(s => (s.Who.Game.Key, s.Who.Place)).ToHashSet();
+        long Open(Func<string, bool> which) => task.Games.Sum(g => CrewPlace.Of(g.Division).Count(p => which(p) && !filled.Contains((g.Key, p))));
+        stages.Add(new("games without an umpire", Open(p => p == CrewPlace.Plate), least, 0));
+        stages.Add(new("places without an umpire, played with one less", Open(p => p != CrewPlace.Plate && CrewPlace.IsRequired(p)), 0, 0));
     }
 
     private static CrewResult Told(CrewTask task, CrewModel model, bool[]? best, List<Stage> stages, bool stopped, Stopwatch clock)

@@ -17,9 +17,7 @@ internal static class Shortage
             foreach (var person in plan.Officials)
             {
                 if (plan.CrewOf(o.Game).Any(s => s.Person.Key == person.Key)) continue;
-                var full = plan.With(o.Game, o.Place, person);
-                var seat = full.CrewOf(o.Game).First(s => s.Place == o.Place);
-                var first = Quick(full, seat);
+                var first = First(plan, o.Game, o.Place, person);
                 if (first is null) more.Add(person);
                 else kept[first] = kept.GetValueOrDefault(first) + 1;
             }
@@ -28,9 +26,12 @@ internal static class Shortage
     ];
 
     /// <summary>Hours and scope first: that somebody is not there at all says more than the rest.</summary>
-    private static string? Quick(CrewPlan plan, Seated seat)
+    private static string? First(CrewPlan plan, CrewGame game, string place, CrewPerson person)
     {
-        foreach (var constraint in Order) if (constraint.Find(plan, seat).Any(b => b.Hold != Hold.Wish)) return constraint.Name;
+        var full = plan.With(game, place, person);
+        // what does not fit may be told at another place of the day or the crew
+        var near = full.Of(person).Where(s => s.Game.Day == game.Day).Concat(full.CrewOf(game).Where(s => s.Person.Key != person.Key)).ToList();
+        foreach (var constraint in Order) if (near.Any(s => constraint.Find(full, s).Any(b => b.Hold != Hold.Wish))) return constraint.Name;
         return null;
     }
 

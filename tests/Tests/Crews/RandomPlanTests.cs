@@ -24,7 +24,7 @@ public class RandomPlanTests(ITestOutputHelper output)
         Assert.Equal(CrewConstraints.All.Select(c => c.Name).Order(), seen.Keys.Order());
     }
 
-    private static CrewRecords Random(Random dice)
+    internal static CrewRecords Random(Random dice)
     {
         T Of<T>(IReadOnlyList<T> list) => list[dice.Next(list.Count)];
         bool In(int n) => dice.Next(n) == 0;

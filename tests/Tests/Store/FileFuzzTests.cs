@@ -29,7 +29,7 @@ public class FileFuzzTests(ITestOutputHelper output)
         var clock = System.Diagnostics.Stopwatch.StartNew();
         try
         {
-            var count = Folder.Count(1200, 10_000);
+            var count = Folder.Count(1500, 10_000);
             for (var seed = 0; seed < count; seed++)
             {
                 var kind = FileKind.All[seed % FileKind.All.Count];
