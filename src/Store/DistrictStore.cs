@@ -5,6 +5,7 @@ using Umpirage.District.Cases;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.Rules.Codes;
 
 namespace Umpirage.Store;
 
@@ -16,6 +17,9 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
 
     /// <summary>The day on which it is written; a game of a later day has not been pitched in yet.</summary>
     public DateOnly Today { get; set; } = DateOnly.FromDateTime(DateTime.Now);
+
+    /// <summary>The rule code that crews are held against whenever they are saved. Whoever opens a store for people sets it; without it crews are not held against anything.</summary>
+    public Func<Codebook>? Codes { get; set; }
 
     public DbSet<DistrictFacts> District => Set<DistrictFacts>();
     public DbSet<League> Leagues => Set<League>();
@@ -33,6 +37,14 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<ScheduledGame> Games => Set<ScheduledGame>();
     public DbSet<Blackout> Blackouts => Set<Blackout>();
     public DbSet<GameMove> Moves => Set<GameMove>();
+    public DbSet<Approval> Approvals => Set<Approval>();
+    public DbSet<Interest> Interests => Set<Interest>();
+    public DbSet<Pairing> Pairings => Set<Pairing>();
+    public DbSet<HomePlace> Homes => Set<HomePlace>();
+    public DbSet<Visit> Visits => Set<Visit>();
+    public DbSet<Coordination> Coordinations => Set<Coordination>();
+    public DbSet<GameOver> Endings => Set<GameOver>();
+    public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();
     public DbSet<Assignment> Assignments => Set<Assignment>();
     public DbSet<Player> Players => Set<Player>();
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
@@ -49,6 +61,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
 
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
+        CrewGuard.Keep(this);
         var entries = TrailWriter.Write(this);
         try { return base.SaveChanges(acceptAllChangesOnSuccess); }
         catch { Forget(entries); throw; }
@@ -56,6 +69,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
 
     public override async Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
+        CrewGuard.Keep(this);
         var entries = TrailWriter.Write(this);
         try { return await base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken); }
         catch { Forget(entries); throw; }

@@ -37,7 +37,8 @@ public static class Restore
                 }
             }
             Hold(store, tables);
-            store.Trail.Add(new() { At = DateTime.UtcNow, By = store.Actor, What = "Backup", Key = Path.GetFileName(file), Deed = "restored", After = $"made {list.MadeAt:yyyy-MM-dd HH:mm} UTC, {records} records" });
+            var opened = CrewGuard.OpenUnsafe(store);
+            store.Trail.Add(new() { At = DateTime.UtcNow, By = store.Actor, What = "Backup", Key = Path.GetFileName(file), Deed = "restored", After = $"made {list.MadeAt:yyyy-MM-dd HH:mm} UTC, {records} records{(opened.Count == 0 ? "" : $", {opened.Count} places opened that safety rules bar")}" });
             store.SaveChanges();
             transaction.Commit();
             return (records, []);

@@ -23,7 +23,7 @@ public static class Seed
     }
 
     /// <summary>The files of the demonstration's Saturday, in the order in which they refer to each other.</summary>
-    private static readonly string[] Saturday = ["people", "clearances", "certificates", "games", "crews", "logs"];
+    private static readonly string[] Saturday = ["people", "clearances", "certificates", "availability", "games", "approvals", "interests", "homes", "coordinators", "endings", "crews", "logs"];
 
     /// <summary>Fills an empty store with the invented district and its Saturday.</summary>
     /// <param name="text">Gives the text of a file of demo/oslemoor by its name.</param>

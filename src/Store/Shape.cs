@@ -93,6 +93,37 @@ internal static class Shape
             a.Property(x => x.Day).HasConversion<string>();
             OfPerson<Availability>(a, nameof(Availability.Person));
         });
+        model.Entity<Approval>(a =>
+        {
+            a.HasKey(x => new { x.Child, x.Guardian, x.From });
+            OfPerson<Approval>(a, nameof(Approval.Child));
+            OfPerson<Approval>(a, nameof(Approval.Guardian));
+        });
+        model.Entity<Interest>(i =>
+        {
+            i.HasKey(x => new { x.Person, x.Kind, x.Of });
+            i.Property(x => x.Kind).HasConversion<string>();
+            OfPerson<Interest>(i, nameof(Interest.Person));
+        });
+        model.Entity<Pairing>(p =>
+        {
+            p.HasKey(x => new { x.Person, x.Other, x.Kind, x.From });
+            p.Property(x => x.Kind).HasConversion<string>();
+            OfPerson<Pairing>(p, nameof(Pairing.Person));
+            OfPerson<Pairing>(p, nameof(Pairing.Other));
+        });
+        model.Entity<HomePlace>(h =>
+        {
+            h.HasKey(x => x.Person);
+            OfPerson<HomePlace>(h, nameof(HomePlace.Person));
+        });
+        model.Entity<Visit>(v =>
+        {
+            v.HasKey(x => new { x.Person, x.Position, x.On, x.By });
+            v.Property(x => x.Position).HasConversion<string>();
+            OfPerson<Visit>(v, nameof(Visit.Person));
+            OfPerson<Visit>(v, nameof(Visit.By));
+        });
         model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
     }
 
@@ -128,6 +159,22 @@ internal static class Shape
             a.HasKey(x => new { x.Game, x.Place });
             a.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Cascade);
             a.HasOne<Person>().WithMany().HasForeignKey(x => x.Person).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Coordination>(c =>
+        {
+            c.HasKey(x => x.Game);
+            c.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+            OfPerson<Coordination>(c, nameof(Coordination.Person));
+        });
+        model.Entity<GameOver>(o =>
+        {
+            o.HasKey(x => x.Game);
+            o.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<ElsewhereGame>(e =>
+        {
+            e.HasKey(x => new { x.Person, x.Start });
+            OfPerson<ElsewhereGame>(e, nameof(ElsewhereGame.Person));
         });
         model.Entity<Player>().HasKey(p => p.Key);
         model.Entity<RosterPlace>(r =>

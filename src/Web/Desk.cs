@@ -64,7 +64,7 @@ public static class Desk
         services.AddSingleton<FirstRun>();
         services.AddSingleton<FindingWords>();
         services.AddHttpContextAccessor();
-        services.AddScoped(_ => { var store = settings.Place.Open(); if (settings.StandsAt is { } stands) store.Today = DateOnly.FromDateTime(stands); return store; });
+        services.AddScoped(all => { var store = settings.Place.Open(); store.Codes = () => all.GetRequiredService<Shelf>().Book; if (settings.StandsAt is { } stands) store.Today = DateOnly.FromDateTime(stands); return store; });
         services.AddScoped<Sitting>();
         services.AddSingleton(new Shelf(settings, settings.Place.Open));
         services.AddRazorComponents();

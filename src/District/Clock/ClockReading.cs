@@ -1,12 +1,16 @@
+using System.Text.Json.Serialization;
+
 namespace Umpirage.District.Clock;
 
+[JsonConverter(typeof(JsonStringEnumConverter<PlayState>))]
 public enum PlayState { NotStarted, Playing, Stopped, StoppedForGood }
 
 /// <summary>The dark at one moment.</summary>
 /// <param name="At">The earlier of the site's own cut-off and sunset; null on a lit field without a cut-off, or where the sun does not set that day.</param>
+/// <param name="AllDay">True where the sun does not rise that day and the field is not lit.</param>
 /// <param name="Minutes">Whole minutes to it, from the moment that was asked; negative when it is past.</param>
 /// <param name="MinutesAtRestart">The same from the earliest restart.</param>
-public sealed record DarkReading(Moment? At, string Because, int? Minutes, int? MinutesAtRestart);
+public sealed record DarkReading(Moment? At, string Because, bool AllDay, int? Minutes, int? MinutesAtRestart);
 
 /// <summary>What becomes of the game if it is stopped for good at this moment: the sheet 'regulation game', and what that means for the score.</summary>
 /// <param name="Official">Whether enough was played: yes, no, or both when something is not known.</param>
@@ -20,8 +24,9 @@ public sealed record StopOutcome(IReadOnlyList<string> Official, IReadOnlyList<s
 /// <param name="Played">Minutes between the first pitch and now without any stop.</param>
 /// <param name="OnClock">Minutes as the code counts them.</param>
 /// <param name="Left">Minutes until no new inning may begin; negative when the limit is past.</param>
+/// <param name="OneMoreInning">True where one more inning is played after the one in which the limit is reached; the limit then bars the innings after that.</param>
 /// <param name="Assuming">What is assumed of a stop that still lasts.</param>
-public sealed record LimitReading(Moment? Started, int Played, int OnClock, int? NoNewInningAfter, int? Left, Moment? LastNewInning, Moment? HardStop, string? Assuming, bool OnlyThisInningAtRestart, SheetRuling? Ruling);
+public sealed record LimitReading(Moment? Started, int Played, int OnClock, int? NoNewInningAfter, bool OneMoreInning, int? Left, Moment? LastNewInning, Moment? HardStop, string? Assuming, bool OnlyThisInningAtRestart, SheetRuling? Ruling);
 
 /// <summary>Everything a game's clock says at one moment. The words in it are made in one place, <see cref="ClockWords"/>.</summary>
 public sealed record ClockReading(

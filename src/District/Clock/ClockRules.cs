@@ -9,9 +9,9 @@ namespace Umpirage.District.Clock;
 /// <summary>What starts the clock of a game.</summary>
 public enum ClockStart { FirstPitch, ScheduledTime, PlateMeeting }
 
-/// <summary>The clock of a game as its code has it. A limit is null when the code sets none. All numbers come from the sheets, with their sources.</summary>
+/// <summary>The clock of a game as its code has it. A limit is null when the code sets none; with <paramref name="OneMoreInning"/> the inning under way and one more are played when it is reached. All numbers come from the sheets, with their sources.</summary>
 public sealed record ClockRules(
-    Code Code, ClockStart StartsAt, bool InningBeginsAtTheLastOut, bool WeatherStopsTheClock, int? NoNewInningAfter, int? HardStopAfter, int Wait, IReadOnlyList<string> Sources)
+    Code Code, ClockStart StartsAt, bool InningBeginsAtTheLastOut, bool OneMoreInning, bool WeatherStopsTheClock, int? NoNewInningAfter, int? HardStopAfter, int Wait, IReadOnlyList<string> Sources)
 {
     internal Table Lightning { get; private init; } = null!;
     internal Table Regulation { get; private init; } = null!;
@@ -41,12 +41,17 @@ public sealed record ClockRules(
         var (limit, start, begins, weather, hard, wait) =
             (Value("time limit", "no new inning after"), Value("time limit", "clock starts at"), Value("time limit", "new inning begins"), Value("time limit", "weather delay stops the clock"),
              Value("time limit", "hard stop after"), Value("lightning", "lightning wait"));
+        var kind = Value("time limit", "kind of limit used");
+        var shortest = Value("lightning", "shortest lightning wait allowed");
         if (wait?.Quantity is { IsNone: true }) Fault("'lightning wait' is none; a wait has a length");
         var (lightning, regulation, timeLimit) = (TableOf("lightning"), TableOf("regulation game"), TableOf("time limit"));
         if (findings.Count > before || lightning is null || regulation is null || timeLimit is null) return null;
         var startsAt = start!.Value switch { "scheduled time" => ClockStart.ScheduledTime, "end of the plate meeting" => ClockStart.PlateMeeting, _ => ClockStart.FirstPitch };
-        return new(code, startsAt, begins!.Value != "at its first pitch", weather!.Value == "yes", Minutes(limit!), Minutes(hard!), Minutes(wait!)!.Value, sources) { Lightning = lightning, Regulation = regulation, TimeLimit = timeLimit };
+        return new(code, startsAt, begins!.Value != "at its first pitch", kind!.Value == "finish plus one", weather!.Value == "yes", Minutes(limit!), Minutes(hard!), LongerOf(wait!, shortest!), sources) { Lightning = lightning, Regulation = regulation, TimeLimit = timeLimit };
     }
+
+    /// <summary>A local wait that is shorter than allowed is a fault of the layer, and the clock does not follow it.</summary>
+    private static int LongerOf(Provenance wait, Provenance shortest) => Math.Max(Minutes(wait)!.Value, Minutes(shortest) ?? 0);
 
     /// <summary>Whole minutes; a wait is rounded up, and so is a limit that a league wrote with a fraction.</summary>
     private static int? Minutes(Provenance value) => value.Quantity is { IsNone: false } quantity ? (int)Math.Ceiling(quantity.Value) : null;

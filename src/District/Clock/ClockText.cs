@@ -49,10 +49,10 @@ public static class ClockText
 
     private static IReadOnlyList<string> Clock(LimitReading limit)
     {
-        if (limit.Started is null) return [limit.NoNewInningAfter is { } after ? $"not started; no new inning after {after} min" : "not started; no time limit"];
+        if (limit.Started is null) return [limit.NoNewInningAfter is { } after ? $"not started; {(limit.OneMoreInning ? "finish the inning and one more after" : "no new inning after")} {after} min" : "not started; no time limit"];
         List<string> lines = [$"started {limit.Started}; {limit.OnClock} min on the clock, {limit.Played} min played"];
         if (limit.NoNewInningAfter is { } max)
-            lines.Add($"no new inning after {(limit.LastNewInning is { } last ? last.Clock : $"{max} min, which were not reached")}{(limit.Assuming is { } assuming ? ", " + assuming : "")}: {(limit.Left >= 0 ? $"{limit.Left} of {max} min left" : $"{-limit.Left} min over {max}")}");
+            lines.Add($"{(limit.OneMoreInning ? "finish the inning and one more after" : "no new inning after")} {(limit.LastNewInning is { } last ? last.Clock : $"{max} min, which were not reached")}{(limit.Assuming is { } assuming ? ", " + assuming : "")}: {(limit.Left >= 0 ? $"{limit.Left} of {max} min left" : $"{-limit.Left} min over {max}")}");
         else lines.Add("no limit on new innings");
         if (limit.HardStop is { } hard) lines.Add($"hard stop at {hard}{(limit.Assuming is { } same ? ", " + same : "")}");
         return lines;

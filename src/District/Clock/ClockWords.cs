@@ -56,17 +56,19 @@ public static class ClockWords
         }
         if (r.State == PlayState.StoppedForGood) { now.Add($"The game is stopped for good: {Words.Or(r.IfStoppedNow.Score)}."); return now; }
         if (over) { now.Add("The last inning is complete: the game is over."); return now; }
+        var held = storm.MustBeStopped || r.Dark.AllDay || r.Dark.Minutes <= 0 || r.Dark.MinutesAtRestart <= 0 || r.Limit.HardStop?.At <= r.At.At || r.Heat.Any(h => h.Ruling.Is("play", "stops"));
         foreach (var heat in r.Heat)
         {
             if (heat.Ruling.Is("play", "stops")) now.Add($"Stop for heat: {heat.Measure} {Degrees.Tell(heat.Fahrenheit)} F is in the {heat.Band} band.");
-            else now.Add($"Heat: {heat.Measure} {Degrees.Tell(heat.Fahrenheit)} F, {heat.Band}: {string.Join("; ", heat.Ruling.Ruling)}.{(heat.Ruling.AskNext is { } ask ? " Ask: " + ask : "")}");
+            else now.Add($"Heat: {heat.Measure} {Degrees.Tell(heat.Fahrenheit)} F, {heat.Band}{(heat.ToNext is { } next ? $", {next}" : "")}: {string.Join("; ", heat.Ruling.Ruling)}.{(heat.Ruling.AskNext is { } ask ? " Ask: " + ask : "")}");
         }
-        if (r.Dark.Minutes <= 0) now.Add($"It is past {r.Dark.At}, the dark cut-off: no more play on this field today.");
+        if (r.Dark.AllDay) now.Add("The sun does not rise there that day, and the field is not lit: no play.");
+        else if (r.Dark.Minutes <= 0) now.Add($"It is past {r.Dark.At}, the dark cut-off: no more play on this field today.");
         else if (r.Dark.MinutesAtRestart <= 0) now.Add($"Play cannot start again before the dark cut-off {r.Dark.At}: no more play on this field today.");
         if (r.Limit.HardStop is { } hard && hard.At <= r.At.At) now.Add($"The hard stop was at {hard}: play stops where it is. {Ruled(r)}");
-        else if (r.Limit.LastNewInning is { } last && last.At < r.At.At) now.Add($"No new inning since {last}. {Ruled(r)}");
-        else if (r.Limit.OnlyThisInningAtRestart) now.Add($"No new inning after {r.Limit.LastNewInning}; play cannot start again before {r.Storm.EarliestRestart ?? r.At}, so only the inning under way may be finished.");
-        if (!storm.MustBeStopped && r.State == PlayState.Stopped)
+        else if (r.Limit.LastNewInning is { } last && last.At < r.At.At) now.Add($"{(r.Limit.OneMoreInning ? $"The time was up at {last}; the inning under way then is finished and one more is played." : $"No new inning since {last}.")} {Ruled(r)}");
+        else if (r.Limit.OnlyThisInningAtRestart) now.Add($"The time is up at {r.Limit.LastNewInning}; play cannot start again before {r.Storm.EarliestRestart ?? r.At}, so only the inning under way{(r.Limit.OneMoreInning ? " and one more" : "")} may be finished.");
+        if (!held && r.State == PlayState.Stopped)
             now.Add($"Play may start again only when the field is fit, nobody in charge says stop, and nothing new is heard or seen{(storm.EarliestRestart is { } was ? $"; the wait was over at {was}" : "")}.");
         if (now.Count == 0) now.Add(r.State == PlayState.NotStarted ? "Nothing stands against the start." : "Play on.");
         return now;

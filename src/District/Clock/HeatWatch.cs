@@ -15,6 +15,9 @@ public sealed record HeatAnswer(string Measure, string Code, double Fahrenheit, 
 /// </summary>
 public static class HeatWatch
 {
+    /// <summary>How the sheets name the number from which no local rule may let play go on.</summary>
+    private const string Highest = "highest ";
+
     /// <summary>The answer of the sheet 'heat'; null, with findings, when the code cannot be taken.</summary>
     public static HeatAnswer? Rule(Codebook book, string address, HeatIndex heat, DateOnly today, List<Finding> findings, params string[] known) =>
         Casebook.Table(book, address, "heat", today, "heat", findings) is { } table ? Rule(table, "heat index", heat.Exact, heat.Shown, HeatIndex.Limits, known, findings) : null;
@@ -32,7 +35,9 @@ public static class HeatWatch
         var counted = Math.Clamp(Degrees.Counted(exact), range.Low, range.High);
         var edges = sheet.Edges[fact.Index];
         var band = sheet.BandOf(fact.Index, counted);
-        var ruling = SheetRuling.Of(table, [$"{measure} is {counted.ToString("0.#########", CultureInfo.InvariantCulture)}", .. known], findings);
+        // a local rule that lets play go on from where none may is a fault of the layer, and the answer does not follow it
+        List<string> order = sheet.Values.Any(v => v.Key.Name.StartsWith(Highest, StringComparison.OrdinalIgnoreCase) && v.Value.Quantity is { } most && counted >= most.Value) ? ["someone in charge says is stop"] : [];
+        var ruling = SheetRuling.Of(table, [$"{measure} is {counted.ToString("0.#########", CultureInfo.InvariantCulture)}", .. order.Count > 0 ? known.Where(k => !k.StartsWith("someone in charge", StringComparison.OrdinalIgnoreCase)) : known, .. order], findings);
         var next = Enumerable.Range(0, edges.Length).Where(i => edges[i] > counted && double.IsFinite(edges[i])).Select(i => (int?)i).FirstOrDefault();
         var toNext = next is { } at ? $"{Degrees.Tell(edges[at] - told)} below the {fact.Values[at + 1]} band, which begins at {Degrees.Tell(edges[at])} F" : null;
         return new(measure, sheet.Code.Address.ToString(), told, shown, fact.Values[band], toNext, ruling, limits, [Cautions.Heat]);

@@ -25,7 +25,7 @@ internal static class Innings
         var stopped = hard <= game.At;
         // at the very minute of the limit a new inning may still begin
         var ran = stopped ? hard : last < game.At ? last : null;
-        List<string> given = [$"kind of limit is {(stopped ? "drop dead" : "no new inning")}"];
+        List<string> given = [$"kind of limit is {(stopped ? "drop dead" : rules.OneMoreInning ? "finish plus one" : "no new inning")}"];
         if (ran is null) given.Add("time ran out is not yet");
         else
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using NodaTime;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clock;
 
@@ -32,9 +33,10 @@ public sealed record Spot(double Latitude, double Longitude, DateTimeZone Zone)
     public static DateTimeZone? ZoneOf(string name, List<string> faults)
     {
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(name) is { } zone) return zone;
-        var last = name.Split('/')[^1];
-        List<string> near = [.. DateTimeZoneProviders.Tzdb.Ids.Where(id => last.Length > 2 && id.Split('/')[^1].StartsWith(last[..3], StringComparison.OrdinalIgnoreCase)).Take(3)];
-        faults.Add($"there is no time zone '{name}'; {(near.Count > 0 ? "did you mean " + Rules.Ground.Words.Or(near) + "?" : "write it as America/Chicago")}");
+        var (region, city) = (name.Split('/')[0], name.Split('/')[^1]);
+        List<string> alike = [.. DateTimeZoneProviders.Tzdb.Ids.Where(id => city.Length > 2 && id.Split('/')[^1].StartsWith(city[..3], StringComparison.OrdinalIgnoreCase)).OrderByDescending(id => Words.Same(id.Split('/')[0], region))];
+        var near = Words.Near(name, alike) is { Count: > 0 } slip ? slip : [.. alike.Take(3)];
+        faults.Add($"there is no time zone '{name}'; {(near.Count > 0 ? $"did you mean {Words.Or(near)}?" : "write it as America/Chicago")}");
         return null;
     }
 
@@ -49,7 +51,7 @@ public sealed record Spot(double Latitude, double Longitude, DateTimeZone Zone)
 
     private static double? Side(string number, string side, string plus, string minus, double most, List<string> faults)
     {
-        var sign = Rules.Ground.Words.Same(side, plus) ? 1 : Rules.Ground.Words.Same(side, minus) ? -1 : 0;
+        var sign = Words.Same(side, plus) ? 1 : Words.Same(side, minus) ? -1 : 0;
         if (sign != 0 && double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value <= most) return sign * value;
         faults.Add($"'{number} {side}' is not a side of the earth; write 0 to {most} and {plus} or {minus}");
         return null;

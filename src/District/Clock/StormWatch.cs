@@ -50,7 +50,8 @@ internal static class StormWatch
         var minutes = now ? 0 : Math.Min(600, (int)Math.Floor((game.At - last.At).TotalMinutes));
         List<string> given = [$"sign now is {(now && last.Reason != StopReason.Ordered ? Word(last) : "none")}", $"play now is {(stopped ? "stopped for the storm" : "going on")}", $"minutes since the last sign is {minutes}"];
         if (game.FieldFit is { } fit) given.Add($"field is {(fit ? "fit for play" : "not fit")}");
-        if (game.Events.Any(e => e.Until > game.At) || (now && last.Reason == StopReason.Ordered)) given.Add("someone in charge says is stop");
+        // whatever holds the game longer than the sheet's own wait counts as an order to stop
+        if ((must && !now) || (now && last.Reason == StopReason.Ordered)) given.Add("someone in charge says is stop");
         return SheetRuling.Of(rules.Lightning, given, findings);
     }
 

@@ -22,7 +22,7 @@ public static class Timekeeper
         var heat = HeatOf(clock, game, book, findings);
         if (findings.Count > before) return null;
         var reading = new ClockReading(rules.Code.Address.ToString(), clock.Told(at), state, game.Half.ToString(), game.Now?.ToString(), limit, storm, dark, outcome, heat, ClockAlerts.Of(clock, game, rules), [], [], rules.Sources,
-            [.. new[] { Cautions.Storm, dark.At is null ? null : Cautions.Dark, heat.Count > 0 ? Cautions.Heat : null, Cautions.Advice }.OfType<string>()]);
+            [.. new[] { Cautions.Storm, clock.Lit ? null : Cautions.Dark, heat.Count > 0 ? Cautions.Heat : null, Cautions.Advice }.OfType<string>()]);
         return reading with { DoNow = ClockWords.DoNow(reading, Innings.IsOver(game, rules, findings)), ToNote = ClockWords.ToNote(reading, [.. game.Events.Where(e => e.Kind == ClockEventKind.Note).Select(e => $"{clock.Told(e.At)} {e.Text}")]) };
     }
 
@@ -47,7 +47,7 @@ public static class Timekeeper
         var (last, hard) = (rules.NoNewInningAfter is { } l ? watch.Reaches(l, again) : null, rules.HardStopAfter is { } h ? watch.Reaches(h, again) : null);
         var onClock = Minutes(watch.OnClock);
         var assuming = watch.IsHeld && (last > game.At || hard > game.At) ? ClockWords.Assuming(clock.Told(again)) : null;
-        return new(Told(watch.Start), Minutes(watch.Played), onClock, rules.NoNewInningAfter, rules.NoNewInningAfter - onClock, Told(last), Told(hard), assuming,
+        return new(Told(watch.Start), Minutes(watch.Played), onClock, rules.NoNewInningAfter, rules.OneMoreInning, rules.NoNewInningAfter - onClock, Told(last), Told(hard), assuming,
             game.OpenStop is not null && last < again, game.FirstPitch is null ? null : Innings.TimeLimit(game, rules, last, hard, outcome, findings));
     }
 
@@ -58,8 +58,9 @@ public static class Timekeeper
         var sunset = sun?.At is { } set ? Instant.FromUnixTimeSeconds(set.ToUnixTimeSeconds() / 60 * 60) : (Instant?)null;
         var dark = clock.Dark is { } own && sunset is { } down ? Instant.Min(own, down) : clock.Dark ?? sunset;
         var because = ClockWords.Dark(clock, sun, sunset is { } s ? clock.Told(s) : null, dark == clock.Dark && clock.Dark is not null);
-        if (dark is not { } when) return new(null, because, null, null);
-        return new(clock.Told(when), because, Minutes(when - at), state is PlayState.Stopped or PlayState.NotStarted || again > at ? Minutes(when - again) : null);
+        var allDay = sun?.Case == SunCase.StaysBelow;
+        if (dark is not { } when) return new(null, because, allDay, null, null);
+        return new(clock.Told(when), because, allDay, Minutes(when - at), state is PlayState.Stopped or PlayState.NotStarted || again > at ? Minutes(when - again) : null);
     }
 
     private static List<HeatAnswer> HeatOf(ClockFile clock, GameSoFar game, Codebook book, List<Finding> findings)

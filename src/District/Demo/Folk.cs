@@ -40,7 +40,7 @@ internal sealed class Folk(Plan plan, Dice dice)
 
     private void Adult(int i, bool lapses)
     {
-        var grade = i < Chiefs ? Grade.CrewChief : i < 40 ? Grade.Plate : i < Adults - FirstYear / 2 ? Grade.Base : Grade.Trainee;
+        var grade = i < Chiefs ? Grade.CrewChief : i < Adults - FirstYear / 2 ? Grade.Plate : Grade.Trainee;
         var person = Add($"umpire-{i + 1:000}", i is >= 20 and < 26 ? AgeBand.Over70 : AgeBand.Adult, dice.Of(plan.Leagues).Key);
         Role(person, District.People.Role.Umpire);
         if (i < Trainers) Role(person, District.People.Role.Trainer);
@@ -55,7 +55,7 @@ internal sealed class Folk(Plan plan, Dice dice)
         Role(guardian, District.People.Role.Guardian);
         Guardianships.Add(new(person.Key, guardian.Key));
         Role(person, District.People.Role.YouthUmpire);
-        Works(person, i < FirstYear - FirstYear / 2 ? Grade.Trainee : Grade.Base, i < FirstYear - FirstYear / 2 ? 2026 : 2025, false);
+        Works(person, i < FirstYear - FirstYear / 2 ? Grade.Trainee : i < 20 ? Grade.Base : Grade.Plate, i < FirstYear - FirstYear / 2 ? 2026 : 2025, false);
     }
 
     private void Works(Person person, Grade grade, int since, bool lapses)
@@ -73,7 +73,8 @@ internal sealed class Folk(Plan plan, Dice dice)
             var divisions = plan.Divisions.Where(d => d.Game == game && d.Division.Crew > 0).ToList();
             var top = divisions[person.IsMinor || grade == Grade.Trainee ? dice.Below(2) : grade == Grade.CrewChief ? divisions.Count - 1 : dice.Between(1, divisions.Count - 1)];
             Certificates.Add(new(person.Key, game, top.Division.Key, Position.Base, new(2026, 3, 15), new(2027, 3, 14)));
-            if (grade >= Grade.Plate) Certificates.Add(new(person.Key, game, top.Division.Key, Position.Plate, new(2026, 3, 15), new(2027, 3, 14)));
+            // the young work the plate of the youngest only
+            if (grade >= Grade.Plate) Certificates.Add(new(person.Key, game, (person.IsMinor ? divisions[0] : top).Division.Key, Position.Plate, new(2026, 3, 15), new(2027, 3, 14)));
         }
         foreach (var day in dice.Shuffled(Enum.GetValues<DayOfWeek>().Where(d => d is not (DayOfWeek.Saturday or DayOfWeek.Sunday))).Take(2)) Hours.Add(new(person.Key, day, new(17, 15), new(22, 30)));
         if (!dice.In(4)) Hours.Add(new(person.Key, DayOfWeek.Saturday, new(8, 0), new(dice.In(3) ? 14 : 20, 0)));

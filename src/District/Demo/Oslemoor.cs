@@ -35,7 +35,7 @@ public static class Oslemoor
         return
         [
             Facts, .. plan.Leagues, .. plan.Divisions.Select(d => d.Division), .. plan.Parks, .. plan.Diamonds, .. teams, .. folk.People, .. folk.Roles, .. folk.Guardianships, .. folk.Officials,
-            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Crews(plan, folk, games, dice), .. players, .. places,
+            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. Crews(plan, folk, games, dice), .. players, .. places,
             .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
         ];
     }

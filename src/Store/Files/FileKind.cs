@@ -22,10 +22,14 @@ public abstract class FileKind
     /// <summary>The stored records as rows, in the order of the columns.</summary>
     public abstract IEnumerable<string?[]> Write(DistrictStore store);
 
+    /// <summary>Whether its rows give places to people, so that they are held against the safety rules of crews.</summary>
+    public virtual bool SetsCrews => false;
+
     public static IReadOnlyList<FileKind> All { get; } =
     [
         new LeagueFile(), new DivisionFile(), new TeamFile(), new ParkFile(), new DiamondFile(), new PersonFile(), new ClearanceFile(), new CertificateFile(),
-        new AvailabilityFile(), new GameFile(), new BlackoutFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
+        new AvailabilityFile(), new GameFile(), new BlackoutFile(), new ApprovalFile(), new InterestFile(), new PairingFile(), new HomeFile(), new VisitFile(),
+        new CoordinatorFile(), new EndingFile(), new ElsewhereFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
     ];
 
     public static FileKind? Named(string name) => All.FirstOrDefault(k => Rules.Ground.Words.Same(k.Name, name));

@@ -40,6 +40,7 @@ public sealed class GameFile : FileKind
 
 public sealed class CrewFile : FileKind
 {
+    public override bool SetsCrews => true;
     public override string Name => "crews";
     public override string About => "Who umpires which game; an empty person is a place still open.";
     public override IReadOnlyList<Column> Columns => [new("game", true, "key of a game"), new("place", true, "plate, base, base 2, base 3 or youth base"), new("person", false, "key of a person")];

@@ -23,6 +23,9 @@ public static class Import
         return Rows(store, kind, CsvText.Read(bytes, kind.Columns, faults), faults, dryRun, book);
     }
 
+    /// <summary>Takes one row that was typed, by the rules of its file.</summary>
+    public static Imported Row(DistrictStore store, FileKind kind, IReadOnlyDictionary<string, string> cells) => Rows(store, kind, [new(1, cells)], [], dryRun: false, null);
+
     internal static Imported Rows(DistrictStore store, FileKind kind, List<FileRow> rows, List<FileFault> faults, bool dryRun, Codebook? book)
     {
         if (faults.Count > 0) return new(0, 0, 0, 0, faults);
@@ -85,7 +88,13 @@ public static class Import
             if (!byKey.TryGetValue(key, out var old)) store.Add(record);
             else if (!old.Equals(record)) store.Entry(old).CurrentValues.SetValues(record);
         }
-        return new(added, changed, same, removed, []);
+        if (kind.SetsCrews)
+            foreach (var breach in CrewGuard.Of(store))
+            {
+                var row = seen.GetValueOrDefault($"{breach.Game}/{breach.Place}", seen.GetValueOrDefault(breach.Game, 1));
+                faults.Add(new(row, "person", breach.Person, $"for {breach.Place} of {breach.Game} nobody whom a safety rule bars: {breach.Constraint}, {breach.InWords}"));
+            }
+        return faults.Count > 0 ? new(0, 0, 0, 0, faults) : new(added, changed, same, removed, []);
     }
 
     private static string KeyOf(DistrictStore store, object record) =>

@@ -30,6 +30,11 @@ public sealed class Known(DistrictStore store, FileKind kind, IReadOnlyList<File
 
     private ILookup<(string, string, string, DateOnly), Appearance>? logs;
 
+    /// <summary>Guardians on record, by child.</summary>
+    public ILookup<string, string> GuardiansOf => guardiansOf ??= store.Guardianships.AsEnumerable().OrderBy(g => g.Guardian, StringComparer.Ordinal).ToLookup(g => g.Child, g => g.Guardian);
+
+    private ILookup<string, string>? guardiansOf;
+
     /// <summary>Guardians on record.</summary>
     public IReadOnlySet<string> Guardians => guardians ??= [.. store.Guardianships.Select(g => g.Guardian)];
 

@@ -15,6 +15,7 @@ public static class Doors
     {
         LookDeeds.Map(app);
         QuestionDeeds.Map(app);
+        PitchingDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);

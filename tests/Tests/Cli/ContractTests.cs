@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using Umpirage.District.Clock;
 
 namespace Umpirage.Tests.Cli;
 
@@ -78,6 +79,14 @@ public class ContractTests
     [InlineData("casebook", "no-such-folder")]
     [InlineData("replay", "no-such-file.game")]
     [InlineData("replay", "--against", "README.md", "demo/pellwick-at-tarnholt.game")]
+    [InlineData("clock", "no-such-file.clock")]
+    [InlineData("clock", "README.md")]
+    [InlineData("clock", "demo/thunder.clock", "--at", "late")]
+    [InlineData("sun", "91", "0", "2026-05-16")]
+    [InlineData("sun", "41.4", "-88.1", "2026-05-16", "--zone", "Nowhere")]
+    [InlineData("heat", "94")]
+    [InlineData("heat", "94", "150")]
+    [InlineData("heat", "94", "50", "no such code")]
     [InlineData("chekc")]
     public void Unusable_input_exits_2_and_says_why(params string[] words)
     {
@@ -144,10 +153,31 @@ public class ContractTests
         Directory.Delete(folder, true);
     }
 
+    [Fact]
+    public void The_clock_the_sun_and_the_heat_answer_with_their_cautions()
+    {
+        var (code, text, _) = Run("clock", "demo/thunder.clock", "--at", "18:52");
+        Assert.Equal(0, code);
+        Assert.Contains("restart not before 19:22", text);
+        Assert.Contains(Cautions.Storm, text);
+        (code, text, _) = Run("sun", "40.9", "-74.3", "1990-06-25", "--zone", "America/New_York");
+        Assert.Equal(0, code);
+        Assert.Contains("sunrise     05:26", text); // Almanac for Computers, US Naval Observatory, 1990, worked example
+        Assert.Contains(Cautions.Dark, text);
+        (code, text, _) = Run("heat", "94", "50", "BB-12");
+        Assert.Equal(0, code);
+        Assert.Contains("0.1 below the danger band", text);
+        Assert.Contains(Cautions.Heat, text);
+    }
+
     [Theory]
     [InlineData("crossover", "softball/12U", "baseball/12U", "--json")]
     [InlineData("table", "infield fly", "baseball/10U", "--json")]
     [InlineData("tally", "infield fly", "--json")]
     [InlineData("check", "infield fly", "--json")]
+    [InlineData("clock", "demo/thunder.clock", "--at", "18:52", "--json")]
+    [InlineData("sun", "41.40", "-88.10", "2026-05-16", "--zone", "America/Chicago", "--json")]
+    [InlineData("heat", "94", "50", "BB-12", "--json")]
+    [InlineData("heat", "--globe", "78", "110", "94", "--json")]
     public void Json_can_be_read(params string[] words) => Assert.NotEqual(JsonValueKind.Undefined, JsonDocument.Parse(Run(words).Out).RootElement.ValueKind);
 }

@@ -104,6 +104,16 @@ public class HeatTests
     }
 
     [Fact]
+    public void What_is_told_as_the_bands_number_is_ruled_in_the_band()
+    {
+        // a shade under 103, which to a tenth is told as 103.0: found by stepping the humidity, not from our bands
+        var heat = Enumerable.Range(0, 1000).Select(i => HeatIndex.Of(94, 50 + i / 1000.0)).First(h => h.Exact > 102.955);
+        Assert.True(heat.Exact < 103);
+        var answer = Rule(heat);
+        Assert.Equal((103.0, "danger", true), (answer.Fahrenheit, answer.Band, answer.Ruling.Is("play", "stops")));
+    }
+
+    [Fact]
     public void What_nobody_said_leaves_the_stricter_answer_possible()
     {
         var answer = Rule(HeatIndex.Of(94, 50));
@@ -145,6 +155,17 @@ public class HeatTests
         Assert.Equal(("extreme danger", true), (answer.Band, answer.Ruling.Is("play", "stops")));
         Assert.Null(answer.ToNext);
         Assert.Equal("low", Rule(HeatIndex.Of(10, 30)).Band);
+    }
+
+    [Fact]
+    public void A_local_rule_that_is_laxer_than_allowed_is_not_followed()
+    {
+        // from 103 F (the chart's danger | published) play stops, whatever a league writes; check finds the league's line
+        var book = Evening.With(("heat", "danger from", "110 F"));
+        var findings = new List<Finding>();
+        Assert.True(HeatWatch.Rule(book, Evening.Hamlet, HeatIndex.Of(96, 55), Shelf.Today, findings, "shade and water is to hand", "someone in charge says is nothing")!.Ruling.Is("play", "stops"));
+        Assert.Empty(findings);
+        Assert.NotEmpty(Checker.Check(book, ["heat"]));
     }
 
     [Theory]

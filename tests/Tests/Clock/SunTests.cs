@@ -29,6 +29,9 @@ public class SunTests(ITestOutputHelper output)
 
     private const double Seconds = 10;
 
+    /// <summary>Degrees from the published position: three times the sun's parallax, which is left out.</summary>
+    private const double Angle = 0.006;
+
     private static LocalDate Day(int year, int month, int day) => new(year, month, day);
 
     private static DateTimeZone Zone(string name) => DateTimeZoneProviders.Tzdb[name];
@@ -84,9 +87,9 @@ public class SunTests(ITestOutputHelper output)
         var zone = DateTimeZone.ForOffset(Offset.FromHours(-7));
         var spot = new Spot(39.742476, -105.1786, zone);
         var place = Almanac.At(spot, Instant.FromUtc(2003, 10, 17, 19, 30, 30));
-        Assert.InRange(place.Azimuth, 194.34024 - 0.01, 194.34024 + 0.01);
+        Assert.InRange(place.Azimuth, 194.34024 - Angle, 194.34024 + Angle);
         var zenith = 90 - place.Elevation - Almanac.Refraction(place.Elevation, 820, 11);
-        Assert.InRange(zenith, 50.11162 - 0.01, 50.11162 + 0.01);
+        Assert.InRange(zenith, 50.11162 - Angle, 50.11162 + Angle);
         Near(Day(2003, 10, 17), "06:12:43", Almanac.Day(spot, Day(2003, 10, 17)).Rise);
         Near(Day(2003, 10, 17), "17:18:51", Almanac.Day(spot, Day(2003, 10, 17)).Set);
         Near(Day(2003, 10, 16), "17:20:19", Almanac.Day(spot, Day(2003, 10, 16)).Set);

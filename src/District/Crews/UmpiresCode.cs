@@ -1,0 +1,68 @@
+using Umpirage.District.People;
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+
+namespace Umpirage.District.Crews;
+
+/// <summary>What one code says of umpires on one day: the sheets on an umpire's day, heat and playing hours, asked with the figures of a plan.</summary>
+public sealed class UmpiresCode
+{
+    private readonly SheetUnder day, heat, hours;
+
+    internal UmpiresCode(Code code, SheetUnder day, SheetUnder heat, SheetUnder hours)
+    {
+        (Code, this.day, this.heat, this.hours) = (code, day, heat, hours);
+        Speed = day.Number("travel speed");
+        ParkMinutes = (int)day.Number("minutes to pack and park");
+        FieldMinutes = (int)day.Number("minutes to change fields");
+        BreakMinutes = (int)day.Number("minutes between games");
+        PlannedMinutes = (int)hours.Number("planned length");
+        OldestPlayer = (int)day.Number("oldest player");
+        DangerFrom = heat.Number("danger from");
+        DivisionPlace = code.Book.Roster.Divisions.ToList().IndexOf(code.Division);
+    }
+
+    public Code Code { get; }
+    /// <summary>Kilometres an hour, in a straight line.</summary>
+    public double Speed { get; }
+    public int ParkMinutes { get; }
+    public int FieldMinutes { get; }
+    public int BreakMinutes { get; }
+    public int PlannedMinutes { get; }
+    /// <summary>Years.</summary>
+    public int OldestPlayer { get; }
+    /// <summary>Degrees Fahrenheit of heat index.</summary>
+    public double DangerFrom { get; }
+    /// <summary>The division's place in the roster's order, youngest first.</summary>
+    public int DivisionPlace { get; }
+    public bool NeedsBackgroundCheck => day.Word("background check of an adult") == "required";
+    public bool NeedsAwareness => day.Word("abuse-awareness course") == "required";
+    /// <summary>Whether an umpire of one of two leagues that meet is taken, avoided or not taken.</summary>
+    public string OwnLeague => day.Word("umpire of one of two leagues");
+
+    public Citation SourceOf(string parameter) => day.Source(parameter);
+    public int GamesADay(AgeBand band) => (int)day.Number(band <= AgeBand.From13To15 ? "games a day under 16" : "games a day");
+    public int PlatesADay(double? heatIndex) => (int)day.Number(InDanger(heatIndex) ? "plates a day in the danger band" : "plates a day");
+
+    /// <summary>Never rounded: what lies a tenth below the band lies below it.</summary>
+    public bool InDanger(double? heatIndex) => heatIndex is { } f && heat.Band("heat index", f) >= heat.ValueAt("heat index", "danger");
+
+    private static string Age(AgeBand band) => band switch { AgeBand.Under13 => "under 13", AgeBand.From13To15 => "13 to 15", AgeBand.From16To17 => "16 to 17", _ => "adult" };
+
+    private static Barred? When((string Value, Barred By) answer, params ReadOnlySpan<string> bad) => bad.Contains(answer.Value) ? answer.By : null;
+
+    /// <summary>Why there is no room for a further game; nothing when there is.</summary>
+    public Barred? Games(AgeBand band, int before) => When(day.Ask("games", ("umpire", Age(band), 0), ("games before this one", null, before)), "full");
+
+    public Barred? Plates(int before, double? heatIndex) => When(day.Ask("plate",
+        ("place", "plate", 0), ("plates before this one", null, before), ("heat", InDanger(heatIndex) ? "danger band or above" : "below the danger band", 0)), "full", "full in this heat");
+
+    public Barred? Break(double minutes) => When(day.Ask("rest", ("break", null, minutes)), "too short");
+
+    public Barred? Players(AgeBand band, int olderBy) => When(day.Ask("players", ("umpire", Age(band), 0), ("older than the players by", null, olderBy)), "too close in age", "too young to umpire");
+
+    public Barred? Hour(AgeBand band, double endHour) => When(day.Ask("hour", ("umpire", Age(band), 0), ("planned end", null, endHour)), "too late");
+
+    /// <summary>What the heat asks of the crew besides; nothing below the danger band.</summary>
+    public Barred? FurtherBreaks(double? heatIndex) => When(day.Ask("further breaks", ("heat", InDanger(heatIndex) ? "danger band or above" : "below the danger band", 0)), "one in each half-inning");
+}

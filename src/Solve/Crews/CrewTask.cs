@@ -1,0 +1,16 @@
+using Umpirage.District.Crews;
+
+namespace Umpirage.Solve.Crews;
+
+/// <summary>What is asked of the search: the games whose crews are to be found, within a plan that holds everything else.</summary>
+/// <param name="Plan">As published: what is kept where nothing speaks against it. Crews of games that are not asked about stay as they are.</param>
+/// <param name="Games">Games to find crews for.</param>
+/// <param name="Season">A plan that holds the games played, for fairness over the season; without one only the week counts.</param>
+/// <param name="Seconds">Time for the whole search.</param>
+/// <param name="Workers">Threads; one makes the search the same every time.</param>
+public sealed record CrewTask(CrewPlan Plan, IReadOnlyList<CrewGame> Games, CrewPlan? Season = null, double Seconds = 15, int Workers = 2, int Seed = 1)
+{
+    /// <summary>The games of a week from its Monday on that have not begun.</summary>
+    public static CrewTask Week(CrewPlan plan, DateOnly monday, DateTime now, CrewPlan? season = null) =>
+        new(plan, [.. plan.Games.Where(g => g.Division.Crew > 0 && g.Day >= monday && g.Day < monday.AddDays(7) && g.Start > now).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal)], season);
+}
