@@ -63,6 +63,7 @@ internal static class Verb
           check, table, tally [SHEET...], casebook, replay FILE   proofs, decision tables, published plays, a game followed
           crossover CODE CODE, pack CODE FILE                     what changes between two codes; a code for a phone
           pitchers --on DATE [--team T] [--game G]                who may pitch, how much is left, what it will cost
+          pitchers plan --team T --from DATE --to DATE            who pitches how much in the coming games
           schedule check [FILE]                                   what a schedule breaks, and the least change that mends it
           schedule repair --closed all:DATE, schedule undo PLAN   new places for what was rained out; a plan taken back
           clock FILE [--at HH:MM]                                 time left, thunder, dark, what becomes of the game (demo/thunder.clock)
