@@ -64,6 +64,7 @@ internal static class Verb
           check, table, tally [SHEET...], casebook, replay FILE   proofs, decision tables, published plays, a game followed
           crossover CODE CODE, pack CODE FILE                     what changes between two codes; a code for a phone
           pitchers --on DATE [--team T] [--game G]                who may pitch, how much is left, what it will cost
+          pitchers plan --team T --from DATE --to DATE            who pitches how much in the coming games
           schedule check [FILE]                                   what a schedule breaks, and the least change that mends it
           schedule repair --closed all:2026-05-21, schedule undo PLAN   new places for what cannot be played, and back
           clock FILE [--at HH:MM]                                 time left, thunder, dark, what becomes of the game (demo/thunder.clock)

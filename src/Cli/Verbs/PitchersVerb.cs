@@ -12,6 +12,7 @@ internal static class PitchersVerb
 
     public static int Run(Request request)
     {
+        if (request.Words.FirstOrDefault() == "plan") return PitchingPlanVerb.Run(request with { Words = [.. request.Words.Skip(1)] });
         DateOnly? on = null;
         string? team = null, game = null;
         var (opponent, underWay) = (false, false);

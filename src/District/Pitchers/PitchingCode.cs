@@ -46,6 +46,9 @@ public sealed class PitchingCode
         return new(tables[0]!.Sheet.Code, tables!, book.Roster.Divisions, (int)game.Sheet.Values.First(v => Words.Same(v.Key.Name, "full game")).Value.Quantity!.Value);
     }
 
+    /// <summary>Innings of a full game.</summary>
+    public int FullGame => fullGame;
+
     /// <summary>The number of a unit that one day allows; none where the code sets none.</summary>
     public int? DayLimit(Unit unit) => unit switch { Unit.Pitches => day.Number("pitches a day"), Unit.Innings => innings.Number("innings a day"), _ => outs.Number("outs a day") };
 

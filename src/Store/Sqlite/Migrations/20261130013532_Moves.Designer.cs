@@ -11,7 +11,7 @@ using Umpirage.Store.Sqlite;
 namespace Umpirage.Store.Sqlite.Migrations
 {
     [DbContext(typeof(SqliteStore))]
-    [Migration("20261130011615_Moves")]
+    [Migration("20261130013532_Moves")]
     partial class Moves
     {
         /// <inheritdoc />
@@ -143,6 +143,42 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("Blackouts");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Coordination", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Game");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Coordinations");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.ElsewhereGame", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Start")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Person", "Start");
+
+                    b.ToTable("Elsewhere");
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
                 {
                     b.Property<string>("Plan")
@@ -188,6 +224,19 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasIndex("Game");
 
                     b.ToTable("Moves");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameOver", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Game");
+
+                    b.ToTable("Endings");
                 });
 
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>
@@ -315,6 +364,27 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasKey("Layer", "Version");
 
                     b.ToTable("Options");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Approval", b =>
+                {
+                    b.Property<string>("Child")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Guardian")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Child", "Guardian", "From");
+
+                    b.HasIndex("Guardian");
+
+                    b.ToTable("Approvals");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Availability", b =>
@@ -469,6 +539,42 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("Guardianships");
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.HomePlace", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Latitude")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Longitude")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Person");
+
+                    b.ToTable("Homes");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Interest", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Of")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Person", "Kind", "Of");
+
+                    b.ToTable("Interests");
+                });
+
             modelBuilder.Entity("Umpirage.District.People.League", b =>
                 {
                     b.Property<string>("Key")
@@ -501,6 +607,30 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasKey("Person");
 
                     b.ToTable("Officials");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Pairing", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Other")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Person", "Other", "Kind", "From");
+
+                    b.HasIndex("Other");
+
+                    b.ToTable("Pairings");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Park", b =>
@@ -605,6 +735,27 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasIndex("League");
 
                     b.ToTable("Teams");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Visit", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Position")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("By")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Person", "Position", "On", "By");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("Visits");
                 });
 
             modelBuilder.Entity("Umpirage.District.Pitchers.Appearance", b =>
@@ -885,7 +1036,40 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Coordination", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.ElsewhereGame", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameOver", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
                         .WithMany()
@@ -917,6 +1101,21 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Visitor")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Approval", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Child")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Guardian")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -972,8 +1171,41 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.HomePlace", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Interest", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.People.Official", b =>
                 {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Pairing", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Other")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Umpirage.District.People.Person", null)
                         .WithMany()
                         .HasForeignKey("Person")
@@ -1009,6 +1241,21 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasOne("Umpirage.District.People.League", null)
                         .WithMany()
                         .HasForeignKey("League")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Visit", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

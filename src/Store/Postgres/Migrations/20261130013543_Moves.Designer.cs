@@ -12,7 +12,7 @@ using Umpirage.Store.Postgres;
 namespace Umpirage.Store.Postgres.Migrations
 {
     [DbContext(typeof(PostgresStore))]
-    [Migration("20261130011625_Moves")]
+    [Migration("20261130013543_Moves")]
     partial class Moves
     {
         /// <inheritdoc />
@@ -150,6 +150,42 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Blackouts");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Coordination", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Game");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Coordinations");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.ElsewhereGame", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("Start")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("Until")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.HasKey("Person", "Start");
+
+                    b.ToTable("Elsewhere");
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
                 {
                     b.Property<string>("Plan")
@@ -195,6 +231,19 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasIndex("Game");
 
                     b.ToTable("Moves");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameOver", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.HasKey("Game");
+
+                    b.ToTable("Endings");
                 });
 
             modelBuilder.Entity("Umpirage.District.Calendar.ScheduledGame", b =>
@@ -322,6 +371,27 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasKey("Layer", "Version");
 
                     b.ToTable("Options");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Approval", b =>
+                {
+                    b.Property<string>("Child")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Guardian")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.HasKey("Child", "Guardian", "From");
+
+                    b.HasIndex("Guardian");
+
+                    b.ToTable("Approvals");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Availability", b =>
@@ -476,6 +546,42 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Guardianships");
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.HomePlace", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<double>("Latitude")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("Longitude")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Person");
+
+                    b.ToTable("Homes");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Interest", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Of")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Kind", "Of");
+
+                    b.ToTable("Interests");
+                });
+
             modelBuilder.Entity("Umpirage.District.People.League", b =>
                 {
                     b.Property<string>("Key")
@@ -508,6 +614,30 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasKey("Person");
 
                     b.ToTable("Officials");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Pairing", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Other")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.HasKey("Person", "Other", "Kind", "From");
+
+                    b.HasIndex("Other");
+
+                    b.ToTable("Pairings");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Park", b =>
@@ -612,6 +742,27 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasIndex("League");
 
                     b.ToTable("Teams");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Visit", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Position")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("By")
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Position", "On", "By");
+
+                    b.HasIndex("By");
+
+                    b.ToTable("Visits");
                 });
 
             modelBuilder.Entity("Umpirage.District.Pitchers.Appearance", b =>
@@ -894,7 +1045,40 @@ namespace Umpirage.Store.Postgres.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.Coordination", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.ElsewhereGame", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.GameMove", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Calendar.GameOver", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
                         .WithMany()
@@ -926,6 +1110,21 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Visitor")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Approval", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Child")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Guardian")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -981,8 +1180,41 @@ namespace Umpirage.Store.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.HomePlace", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Interest", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.People.Official", b =>
                 {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Pairing", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Other")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Umpirage.District.People.Person", null)
                         .WithMany()
                         .HasForeignKey("Person")
@@ -1018,6 +1250,21 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.League", null)
                         .WithMany()
                         .HasForeignKey("League")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Visit", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("By")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
