@@ -25,6 +25,10 @@ internal sealed record Course
     public float PlayShare { get; init; } = 0.3f;
     /// <summary>A sheet's own sentence counts less than a question.</summary>
     public float SheetShare { get; init; } = 0.5f;
+    /// <summary>How terms are learned alone, and what that counts beside what was learned together.</summary>
+    public int TermRounds { get; init; } = 10;
+    public float TermsAlonePace { get; init; } = 0.05f;
+    public float TermsAloneShare { get; init; } = 0.4f;
     /// <summary>Terms in fewer lessons are left out.</summary>
     public int RareTerm { get; init; } = 3;
 }

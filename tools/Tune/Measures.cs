@@ -7,8 +7,8 @@ namespace Umpirage.Tune;
 /// <summary>Measures what was learned on the lessons held out, through the finder's own reading, and chooses the limits there.</summary>
 internal sealed class Measures
 {
-    /// <summary>So many of the facts filled are to be right; and so much talk of other things is to be known as such.</summary>
-    private const double Right = 0.96, Apart = 0.9;
+    /// <summary>So many of the facts filled are to be right.</summary>
+    private const double Right = 0.96;
 
     private readonly Learned learned;
     private readonly IReadOnlyList<Lesson> lessons;
@@ -46,10 +46,13 @@ internal sealed class Measures
         return shares[..^1].Max();
     }
 
+    private static double Share(IEnumerable<float> of, Func<float, bool> which) => of.DefaultIfEmpty(0).Average(s => which(s) ? 1.0 : 0);
+
     public Floors Floors(float[] middle)
     {
-        var apart = Enumerable.Range(0, lessons.Count).Where(l => lessons[l].Source == Source.Unrelated).Select(Fit).Order().ToList();
-        var fit = apart.Count == 0 ? 0.05f : Math.Max(0.05f, apart[Math.Min(apart.Count - 1, (int)Math.Ceiling(apart.Count * Apart) - 1)] + 0.01f);
+        var apart = Enumerable.Range(0, lessons.Count).ToLookup(l => lessons[l].Source == Source.Unrelated, Fit);
+        // where questions that are called talk of other things, and the other way round, are fewest together
+        var fit = Enumerable.Range(5, 26).Select(f => f / 100f).MinBy(f => Share(apart[false], s => s < f) + Share(apart[true], s => s >= f));
         var (pull, start) = Pull(middle);
         return new(fit, Limit.Of(fills.Select(f => (f.Said, f.Right)), Right), pull, start);
     }
@@ -59,8 +62,8 @@ internal sealed class Measures
     {
         var own = Enumerable.Range(0, lessons.Count).Where(l => lessons[l].Source == Source.Asked).ToLookup(l => lessons[l].Subject);
         var best = (Surprise: double.MaxValue, Pull: 0f, Start: 0f);
-        foreach (var pull in new[] { 10f, 20, 40, 80 })
-            foreach (var start in new[] { -6f, -3, 0, 3 })
+        foreach (var pull in new[] { 5f, 10, 20, 40 })
+            foreach (var start in new[] { -9f, -6, -3, 0, 3 })
             {
                 var surprise = 0.0;
                 foreach (var subject in own)
@@ -77,7 +80,7 @@ internal sealed class Measures
                         var shares = (float[])scores[l].Clone();
                         shares[subject.Key] = start + pull * (TensorPrimitives.Dot<float>(seen, meanings[l].Whole) - TensorPrimitives.Dot<float>(middle, meanings[l].Whole));
                         TensorPrimitives.SoftMax<float>(shares, shares);
-                        surprise -= Math.Log(shares[lessons[l].Subject] + 1e-9) * (lessons[l].Subject == subject.Key ? own.Count : 1);
+                        surprise -= Math.Log(shares[lessons[l].Subject] + 1e-9);
                     }
                 }
                 if (surprise < best.Surprise) best = (surprise, pull, start);

@@ -31,6 +31,7 @@ Learned Learn(IReadOnlyList<Lesson> from)
 {
     var network = new Network(course, model, labels, from, Seed);
     network.Learn(from, Seed, Tell);
+    network.Subjects.HearTermsAlone(from, Seed);
     return Take.From(network, sheets, material.ForLearning().Key(), "", new(0, 1, 0, 0));
 }
 float[] Middle(Learned learned, IEnumerable<Lesson> of)

@@ -69,6 +69,34 @@ internal sealed class SubjectLearner
         return shares;
     }
 
+    /// <summary>
+    /// Learns once more from terms alone, and lets that speak along: beside the layers the terms themselves learn little, as all is told already,
+    /// and on sentences not seen before they are a second opinion.
+    /// </summary>
+    public void HearTermsAlone(IReadOnlyList<Lesson> lessons, int seed)
+    {
+        var (subjects, chance, step) = (Bias.Columns, new Random(seed), 0);
+        var (terms, bias) = (new Weights("terms alone", place.Count, subjects, 1, true) { Decay = 0.01f }, new Weights("bias alone", 1, subjects, 1));
+        var steps = (lessons.Count + course.Batch - 1) / course.Batch * course.TermRounds;
+        for (var round = 0; round < course.TermRounds; round++)
+            foreach (var batch in lessons.OrderBy(_ => chance.Next()).Chunk(course.Batch))
+            {
+                foreach (var lesson in batch)
+                {
+                    var (heard, wrong) = (TermsOf(lesson.Said, new bool[lesson.Said.Words.Count], chance), (float[])bias.Numbers.Clone());
+                    foreach (var (term, weight) in heard) TensorPrimitives.MultiplyAdd<float>(terms.Row(term), weight, wrong, wrong);
+                    TensorPrimitives.SoftMax<float>(wrong, wrong);
+                    var scale = (lesson.Source == Source.Sheet ? course.SheetShare : 1) / batch.Length;
+                    for (var s = 0; s < subjects; s++) wrong[s] = scale * (wrong[s] - (s == lesson.Subject ? 1 - course.Smoothing : 0) - course.Smoothing / subjects);
+                    foreach (var (term, weight) in heard) TensorPrimitives.MultiplyAdd<float>(wrong, weight, terms.Slope(0, term), terms.Slope(0, term));
+                    TensorPrimitives.Add(bias.Slopes(0), wrong, bias.Slopes(0));
+                }
+                foreach (var weights in new[] { terms, bias }) weights.Step(course.TermsAlonePace * (1 - (float)step / steps));
+                step++;
+            }
+        foreach (var (into, from) in new[] { (Terms, terms), (Bias, bias) }) TensorPrimitives.MultiplyAdd<float>(from.Numbers, course.TermsAloneShare, into.Numbers, into.Numbers);
+    }
+
     private List<(int Term, float Weight)> TermsOf(Utterance said, bool[] left, Random? chance)
     {
         var weights = new SortedDictionary<int, float>();

@@ -4,11 +4,9 @@ using Umpirage.Rules.Codes;
 
 namespace Umpirage.Tune;
 
-/// <summary>Takes from the network what the finder needs, and leaves out what tells next to nothing.</summary>
+/// <summary>Takes from the network what the finder needs.</summary>
 internal static class Take
 {
-    private const int MostTerms = 12000;
-
     public static Learned From(Network network, IReadOnlyList<Sheet> sheets, string key, string figures, Floors floors)
     {
         var subjects = new List<LearnedSubject>();
@@ -28,14 +26,13 @@ internal static class Take
     private static TermBook Terms(SubjectLearner learner)
     {
         var subjects = learner.Terms.Columns;
-        var chosen = Enumerable.Range(0, learner.TermNames.Count).OrderByDescending(t => TensorPrimitives.MaxMagnitude<float>(learner.Terms.Row(t)) * learner.Telling[t]).Take(MostTerms).Order().ToArray();
-        var (scale, tells) = (new float[chosen.Length], new sbyte[chosen.Length * subjects]);
-        for (var i = 0; i < chosen.Length; i++)
+        var (scale, tells) = (new float[learner.Telling.Length], new sbyte[learner.Telling.Length * subjects]);
+        for (var i = 0; i < scale.Length; i++)
         {
-            var row = learner.Terms.Row(chosen[i]);
+            var row = learner.Terms.Row(i);
             scale[i] = Math.Max(Math.Abs(TensorPrimitives.MaxMagnitude<float>(row)), 1e-9f) / sbyte.MaxValue;
             for (var s = 0; s < subjects; s++) tells[i * subjects + s] = (sbyte)MathF.Round(row[s] / scale[i]);
         }
-        return new([.. chosen.Select(t => learner.TermNames[t])], [.. chosen.Select(t => learner.Telling[t])], scale, tells, subjects);
+        return new(learner.TermNames, learner.Telling, scale, tells, subjects);
     }
 }

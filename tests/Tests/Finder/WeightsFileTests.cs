@@ -10,7 +10,7 @@ public class WeightsFileTests
         Key = "a sum", Figures = "some figures\n",
         Changes = [new("a table", 1, [1, 2], [0.5f, 0, -1])],
         Subjects = [new("walk", Filled(0.25f), -1, [new("balls", "four", [1, 0], [0, 1], -2)]), new("", Filled(-0.25f), 0.5f, [])],
-        Terms = new(["base", "~runner"], [2, 3], [0.01f, 0.5f], [100, -100, 1, 0], 2),
+        Terms = new(["bas", "~runner"], [2, 3], [0.01f, 0.5f], [100, -100, 1, 0], 2),
         Facts = new(new float[Encoder.Size * 2], new float[Encoder.Size * 2]),
         Floors = new(0.1f, 0.9f, 20, -3), Middle = Filled(0),
     };
@@ -45,7 +45,7 @@ public class WeightsFileTests
     [Fact]
     public void Terms_speak_for_their_subjects()
     {
-        // one term of weight 2 fills the whole length of 2; 100 hundredths for the first subject, as much against the second
+        // "base" is cut to "bas"; one term of weight 2 fills the whole length of 2; 100 hundredths for the first subject, as much against the second
         var scores = new float[2];
         Small.Terms.Add(Synonyms.Read("", "", []).Hear("base"), scores);
         Assert.Equal(2, scores[0], 1e-4);
