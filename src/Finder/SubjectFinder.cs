@@ -1,55 +1,77 @@
+using System.Numerics.Tensors;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 
 namespace Umpirage.Finder;
 
 /// <summary>
-/// Goes from a question in plain words to the subject it is about and the facts the words state. What it knows is worked out once from the
-/// texts and kept in a file; it can rule nothing and says nothing of its own.
+/// Goes from a question in plain words to the subject it is about and the facts the words state. What it knows was learned from the texts and
+/// lies beside them; it can rule nothing and says nothing of its own.
 /// </summary>
 public sealed class SubjectFinder
 {
-    /// <summary>Below this no subject is claimed. Chosen on the asked questions, each left out in turn, and on talk of other things.</summary>
-    private const float Floor = 0.055f;
-    private const float Sharpness = 25;
+    /// <summary>For a folder of codes from which nothing was learned: likeness alone.</summary>
+    private static readonly Floors Unlearned = new(0.1f, 1, 25, 0);
 
     private readonly Codebook book;
     private readonly Synonyms synonyms;
-    private readonly SubjectIndex index;
     private readonly Encoder encoder;
+    private readonly Learned? learned;
+    private readonly IReadOnlyList<Sheet> sheets, fresh;
+    private readonly float[][] directions;
+    private readonly float[] middle;
 
-    private SubjectFinder(Codebook book, Synonyms synonyms, SubjectIndex index, Encoder encoder) => (this.book, this.synonyms, this.index, this.encoder) = (book, synonyms, index, encoder);
+    private SubjectFinder(Codebook book, Synonyms synonyms, Encoder encoder, Learned? learned, IReadOnlyList<Sheet> sheets, IReadOnlyList<Sheet> fresh, float[][] directions)
+    {
+        (this.book, this.synonyms, this.encoder, this.learned, this.sheets, this.fresh, this.directions) = (book, synonyms, encoder, learned, sheets, fresh, directions);
+        middle = learned?.Middle ?? [.. Enumerable.Range(0, Encoder.Size).Select(i => directions.Average(d => d[i]))];
+    }
 
-    /// <summary>What was measured when the index was made: each question left out in turn.</summary>
-    public string Figures => index.Figures;
+    /// <summary>What was measured when it was learned, on questions held out; and what has changed since.</summary>
+    public string Figures { get; private init; } = "";
 
-    /// <summary>Takes the index from the file when it was made from these very texts; otherwise makes it, says so, and leaves it there.</summary>
-    /// <param name="cache">Where the index is kept; null keeps none.</param>
-    /// <param name="tell">Hears that the index is being made.</param>
+    /// <summary>
+    /// Takes what was learned from beside the texts. Subjects that came later are looked at now, which is kept in the cache and good until a
+    /// text changes.
+    /// </summary>
+    /// <param name="cache">Where what later subjects are like is kept; null keeps nothing.</param>
+    /// <param name="tell">Hears that later subjects are being looked at.</param>
     public static SubjectFinder Open(Codebook book, Material material, string? cache, Action<string>? tell = null)
     {
         IReadOnlyList<Sheet> sheets = [.. book.Sheets.OrderBy(s => s.Name, StringComparer.Ordinal)];
         var synonyms = Synonyms.Read(material.Synonyms.File, material.Synonyms.Text, []);
-        var encoder = new Encoder();
-        var key = material.Key();
-        if (cache is not null && Kept(cache, sheets, key) is { } kept) return new(book, synonyms, kept, encoder);
-        // whoever comes while another learns waits for it, and then finds it learned
-        using var turn = cache is null ? null : Turn(cache);
-        if (cache is not null && Kept(cache, sheets, key) is { } learned) return new(book, synonyms, learned, encoder);
-        tell?.Invoke("the questions have changed or were never learned; learning them takes a minute or two, once");
-        using var made = new MemoryStream();
-        IndexFile.Write(made, new IndexMaker(book, sheets, material, synonyms, encoder.Of).Make(), key);
-        made.Position = 0;
-        if (cache is not null) Keep(made, cache);
-        // read back even now, so that the first answer is to the letter that of every later one
-        return new(book, synonyms, IndexFile.Read(made, sheets, key)!, encoder);
+        Learned? learned = null;
+        if (material.Weights is { } path && File.Exists(path)) using (var file = new BufferedStream(File.OpenRead(path), 1 << 20)) learned = LearnedFile.Read(file);
+        var known = learned?.Subjects.Select(s => s.Name).ToHashSet(StringComparer.OrdinalIgnoreCase) ?? [];
+        IReadOnlyList<Sheet> fresh = [.. sheets.Where(s => !known.Contains(s.Name))];
+        var encoder = new Encoder(learned?.Changes ?? []);
+        var directions = fresh.Count == 0 ? [] : Later(book, fresh, material, synonyms, encoder, learned, cache, tell);
+        var changed = learned is not null && learned.Key != material.ForLearning().Key() ? "the texts have changed since; tools/Tune learns them anew\n" : "";
+        var added = fresh.Count > 0 ? $"found by likeness alone: {string.Join(", ", fresh.Take(5).Select(s => s.Name))}{(fresh.Count > 5 ? $" and {fresh.Count - 5} more" : "")}\n" : "";
+        return new(book, synonyms, encoder, learned, sheets, fresh, directions) { Figures = learned?.Figures + changed + added };
     }
 
-    private static SubjectIndex? Kept(string cache, IReadOnlyList<Sheet> sheets, string key)
+    private static float[][] Later(Codebook book, IReadOnlyList<Sheet> fresh, Material material, Synonyms synonyms, Encoder encoder, Learned? learned, string? cache, Action<string>? tell)
+    {
+        var key = $"{material.Key()} {learned?.Key} {learned?.Figures.Length}";
+        if (Kept(cache, key) is { } kept) return kept;
+        // whoever comes while another learns waits for it, and then finds it learned
+        using var turn = cache is null ? null : Turn(cache);
+        if (Kept(cache, key) is { } made) return made;
+        tell?.Invoke($"{fresh.Count} subjects are new to the finder; looking at what is said of them, once");
+        using var file = new MemoryStream();
+        NewSubjects.Write(file, NewSubjects.Directions(Examples.Gather(book, fresh, material, synonyms), fresh.Count, encoder.Of), key);
+        if (cache is not null) Keep(file, cache);
+        file.Position = 0;
+        // read back even now, so that the first answer is to the letter that of every later one
+        return NewSubjects.Read(file, key)!;
+    }
+
+    private static float[][]? Kept(string? cache, string key)
     {
         if (!File.Exists(cache)) return null;
-        using var file = new BufferedStream(File.OpenRead(cache), 1 << 20);
-        return IndexFile.Read(file, sheets, key);
+        using var file = File.OpenRead(cache);
+        return NewSubjects.Read(file, key);
     }
 
     private static FileStream Turn(string cache)
@@ -75,27 +97,41 @@ public sealed class SubjectFinder
     {
         var said = synonyms.Hear(words);
         if (said.Words.Count == 0) return new(false, []);
-        var question = index.Hear(said, encoder);
-        var likeness = Likeness.Together(index.Likeness.Ways(question));
-        var score = index.Score(likeness);
+        var meaning = encoder.Of(said);
         game ??= Named(said);
-        var top = SubjectIndex.Top(score, Math.Max(1, most), s => game is null || index.Sheets[s].Speaks(game));
-        if (top.Length == 0) return new(false, []);
-        var best = score[top[0]];
-        var all = score.Sum(s => Math.Exp(Sharpness * (s - best)));
-        var fits = best >= Floor;
-        return new(fits, [.. top.Select(s => new Found(
-            index.Sheets[s].Name, index.Sheets[s].About, Math.Round(Math.Exp(Sharpness * (score[s] - best)) / all, 3), fits ? FactReader.Read(index, question, s, likeness, book) : []))]);
+        var may = sheets.Where(s => game is null || s.Speaks(game)).ToList();
+        if (may.Count == 0) return new(false, []);
+        var floors = learned?.Floors ?? Unlearned;
+        var scores = Scores(said, meaning);
+        var nothing = scores.GetValueOrDefault("", float.NegativeInfinity);
+        var shares = may.Select(s => scores[s.Name]).Append(nothing).ToArray();
+        TensorPrimitives.SoftMax<float>(shares, shares);
+        var top = Enumerable.Range(0, may.Count).OrderByDescending(s => shares[s]).ThenBy(s => s).Take(Math.Max(1, most)).ToList();
+        var fits = shares[top[0]] >= floors.Fit;
+        return new(fits, [.. top.Select(s => new Found(may[s].Name, may[s].About, Math.Round(shares[s], 3), fits ? Facts(said, meaning, may[s]) : []))]);
     }
 
     /// <summary>The facts the words state, when the subject is known.</summary>
     public IReadOnlyList<ReadFact> Read(string words, string sheet)
     {
         var said = synonyms.Hear(words);
-        var at = index.Sheets.ToList().FindIndex(s => Words.Same(s.Name, sheet));
-        if (said.Words.Count == 0 || at < 0) return [];
-        var question = index.Hear(said, encoder);
-        return FactReader.Read(index, question, at, Likeness.Together(index.Likeness.Ways(question, index.OfSubject[at])), book);
+        return said.Words.Count > 0 && sheets.FirstOrDefault(s => Words.Same(s.Name, sheet)) is { } found ? Facts(said, encoder.Of(said), found) : [];
+    }
+
+    private IReadOnlyList<ReadFact> Facts(Utterance said, Meaning meaning, Sheet sheet)
+    {
+        var labels = learned?.Subjects.FirstOrDefault(s => Words.Same(s.Name, sheet.Name))?.Labels ?? [];
+        return FactReader.Read(book, sheet, said, learned?.Facts.Read(meaning, labels) ?? [], (learned?.Floors ?? Unlearned).Fact);
+    }
+
+    /// <summary>What the words and their meaning say for each subject, by name; under no name for talk of other things.</summary>
+    private Dictionary<string, float> Scores(Utterance said, Meaning meaning)
+    {
+        var scores = new Dictionary<string, float>(StringComparer.OrdinalIgnoreCase);
+        if (learned is not null) foreach (var (subject, score) in learned.Subjects.Zip(learned.Scores(said, meaning))) scores[subject.Name] = score;
+        var (floors, common) = (learned?.Floors ?? Unlearned, TensorPrimitives.Dot<float>(meaning.Whole, middle));
+        for (var f = 0; f < fresh.Count; f++) scores[fresh[f].Name] = floors.Start + floors.Pull * (TensorPrimitives.Dot<float>(meaning.Whole, directions[f]) - common);
+        return scores;
     }
 
     /// <summary>The one game the words name; null when they name none or both.</summary>

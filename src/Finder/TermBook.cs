@@ -1,69 +1,67 @@
+using System.Numerics.Tensors;
+
 namespace Umpirage.Finder;
 
-/// <summary>Every stem, pair of stems and synonym group of the examples, and how telling each is: what stands everywhere tells little.</summary>
+/// <summary>
+/// Stems, pairs of stems and synonym groups that tell of a subject, and what each of them tells: a number for every subject. What stands
+/// everywhere tells little.
+/// </summary>
 internal sealed class TermBook
 {
-    private const float PairWeight = 0.8f, KinWeight = 0.7f, Again = 0.3f;
+    public const float PairWeight = 0.8f, KinWeight = 0.7f, Again = 0.3f, Length = 2;
 
     private readonly Dictionary<string, int> place = new(StringComparer.Ordinal);
-    private readonly float[] telling;
+    private readonly float[] telling, scale;
+    private readonly sbyte[] tells;
+    private readonly int subjects;
 
-    public TermBook(IReadOnlyList<Utterance> examples)
+    /// <param name="tells">For each term a number for each subject, to be multiplied by the term's scale.</param>
+    public TermBook(IReadOnlyList<string> terms, float[] telling, float[] scale, sbyte[] tells, int subjects)
     {
-        var seen = new List<int>();
-        foreach (var example in examples)
-            foreach (var term in Grams(example).Distinct())
-            {
-                if (place.TryAdd(term, seen.Count)) seen.Add(0);
-                seen[place[term]]++;
-            }
-        telling = [.. seen.Select(s => MathF.Log((examples.Count + 1f) / (s + 0.5f)))];
+        for (var i = 0; i < terms.Count; i++) place.Add(terms[i], i);
+        (this.telling, this.scale, this.tells, this.subjects) = (telling, scale, tells, subjects);
     }
 
-    public int Count => telling.Length;
-
-    /// <summary>How telling one term is; an unknown one is as telling as can be.</summary>
-    public float Telling(string term) => place.TryGetValue(term, out var at) ? telling[at] : 9;
-
-    public Sparse Of(Utterance utterance)
+    /// <summary>Adds what the words tell to the subjects' scores.</summary>
+    public void Add(Utterance said, Span<float> scores)
     {
-        var weights = new Dictionary<int, float>();
-        foreach (var term in Grams(utterance))
+        var weights = new SortedDictionary<int, float>();
+        foreach (var term in Grams(said))
+            if (place.TryGetValue(term, out var at)) weights[at] = weights.TryGetValue(at, out var before) ? before + Again * telling[at] : telling[at];
+        var all = MathF.Sqrt(weights.Values.Sum(w => w * w)) + 1e-6f;
+        Span<float> row = stackalloc float[subjects];
+        foreach (var (at, weight) in weights)
         {
-            if (!place.TryGetValue(term, out var at)) continue;
-            var weight = telling[at] * (term[0] == '~' ? KinWeight : term.Contains(' ') ? PairWeight : 1);
-            weights[at] = weights.TryGetValue(at, out var before) ? before + Again * weight : weight;
-        }
-        return Sparse.Of(weights);
-    }
-
-    private TermBook(BinaryReader from)
-    {
-        telling = new float[from.ReadInt32()];
-        for (var i = 0; i < telling.Length; i++)
-        {
-            place[from.ReadString()] = i;
-            telling[i] = from.ReadSingle();
+            TensorPrimitives.ConvertTruncating<sbyte, float>(tells.AsSpan(at * subjects, subjects), row);
+            TensorPrimitives.MultiplyAdd(row, Length * weight / all * scale[at], scores[..subjects], scores[..subjects]);
         }
     }
 
-    public void Write(BinaryWriter to)
-    {
-        to.Write(Count);
-        foreach (var (term, i) in place.OrderBy(p => p.Value)) { to.Write(term); to.Write(telling[i]); }
-    }
-
-    public static TermBook Read(BinaryReader from) => new(from);
-
-    private static IEnumerable<string> Grams(Utterance utterance)
+    public static IEnumerable<string> Grams(Utterance said)
     {
         string? before = null;
-        foreach (var (term, _) in utterance.Terms)
+        foreach (var (term, _) in said.Terms)
         {
             yield return term;
             if (term[0] == '~') continue;
             if (before is not null) yield return before + " " + term;
             before = term;
         }
+    }
+
+    public void Write(BinaryWriter to)
+    {
+        to.Write(telling.Length);
+        foreach (var (term, at) in place.OrderBy(p => p.Value)) { to.Write(term); to.Write(telling[at]); to.Write(scale[at]); }
+        foreach (var number in tells) to.Write(number);
+    }
+
+    public static TermBook Read(BinaryReader from, int subjects)
+    {
+        var count = from.ReadInt32();
+        var (terms, telling, scale, tells) = (new string[count], new float[count], new float[count], new sbyte[count * subjects]);
+        for (var i = 0; i < count; i++) (terms[i], telling[i], scale[i]) = (from.ReadString(), from.ReadSingle(), from.ReadSingle());
+        from.BaseStream.ReadExactly(System.Runtime.InteropServices.MemoryMarshal.AsBytes(tells.AsSpan()));
+        return new(terms, telling, scale, tells, subjects);
     }
 }

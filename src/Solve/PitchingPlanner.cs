@@ -42,23 +42,24 @@ public static class PitchingPlanner
         var most = all.Max(p => p.Ways.Max(w => w.Amounts.Sum()));
         var heaviest = model.NewIntVar(0, most, "heaviest");
         List<LinearExpr> aims = [];
-        long appearances = all.Count * games.Count + 1, heavy = appearances * (most + 1), edges = heavy * (all.Count * games.Count + 1), likely = edges * (games.Sum(ways.Demand) + 1);
+        // each weight is larger than all that is less important can come to: certain games, likely ones, edges, the heaviest load, appearances, and nobody throws for nothing
+        long appearance = (long)all.Count * most + 1, load = appearance * (all.Count * games.Count + 1), edge = load * (most + 1), likely = edge * (all.Count * games.Count + 1), certain = likely * (games.Sum(ways.Demand) + 1);
         for (var g = 0; g < games.Count; g++)
         {
             var missing = model.NewIntVar(0, ways.Demand(games[g]), $"missing {g}");
-            var load = new List<LinearExpr> { missing };
+            var loads = new List<LinearExpr> { missing };
             for (var p = 0; p < all.Count; p++)
                 for (var w = 0; w < chosen[p].Length; w++)
-                    if (all[p].Ways[w].Amounts[g] is > 0 and var amount) load.Add(LinearExpr.Term(chosen[p][w], amount));
-            model.Add(LinearExpr.Sum(load) >= ways.Demand(games[g]));
-            aims.Add(LinearExpr.Term(missing, games[g].Certain ? likely : edges));
+                    if (all[p].Ways[w].Amounts[g] is > 0 and var amount) loads.Add(LinearExpr.Term(chosen[p][w], amount));
+            model.Add(LinearExpr.Sum(loads) >= ways.Demand(games[g]));
+            aims.Add(LinearExpr.Term(missing, games[g].Certain ? certain : likely));
         }
         for (var p = 0; p < all.Count; p++)
         {
             model.Add(LinearExpr.WeightedSum(chosen[p], all[p].Ways.Select(w => (long)w.Amounts.Sum()).ToArray()) <= heaviest);
-            aims.Add(LinearExpr.WeightedSum(chosen[p], all[p].Ways.Select(w => w.Edges.Count(e => e is not null) * heavy + w.Amounts.Count(a => a > 0)).ToArray()));
+            aims.Add(LinearExpr.WeightedSum(chosen[p], all[p].Ways.Select(w => w.Edges.Count(e => e is not null) * edge + w.Amounts.Count(a => a > 0) * appearance + w.Amounts.Sum()).ToArray()));
         }
-        aims.Add(LinearExpr.Term(heaviest, appearances));
+        aims.Add(LinearExpr.Term(heaviest, load));
         model.Minimize(LinearExpr.Sum(aims));
         // nobody pitching is a plan, too, and the first: the last one there is stands
         for (var p = 0; p < all.Count; p++) for (var w = 0; w < chosen[p].Length; w++) model.AddHint(chosen[p][w], w == 0);

@@ -13,8 +13,8 @@ public sealed record FactRead(string Fact, string Value, string From)
 public sealed record SubjectFound(string Sheet, IReadOnlyList<FactRead> Facts);
 
 /// <summary>
-/// From plain words to a subject. The finder is loaded when somebody first asks, and kept. What it learns from the texts takes some minutes, once:
-/// until then the desk does without it.
+/// From plain words to a subject. The finder is loaded when somebody first asks, and kept. Subjects that came after what was learned are looked at
+/// first, once: until then the desk does without it.
 /// </summary>
 public sealed class FindingWords(Settings settings, Shelf shelf)
 {
@@ -24,7 +24,7 @@ public sealed class FindingWords(Settings settings, Shelf shelf)
     private readonly Lazy<Task<SubjectFinder>> finder = new(() => Task.Factory.StartNew(
         () => SubjectFinder.Open(shelf.Book, Material.Read(settings.Codes, settings.Casebook), settings.FinderCache, Console.Error.WriteLine), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default));
 
-    /// <summary>Begins to learn when nothing was learned yet, so that it is done when somebody asks.</summary>
+    /// <summary>Begins to look at later subjects when that was never done, so that it is done when somebody asks.</summary>
     public void Begin()
     {
         if (!File.Exists(settings.FinderCache)) _ = finder.Value;

@@ -78,7 +78,7 @@ public sealed class Itineraries(IReadOnlyList<ComingGame> games, string team, Un
     private string? Edge(Eligibility answer, IReadOnlyList<Cost> costs, int amount)
     {
         var inAll = amount + (answer.Rooms.FirstOrDefault(r => r.Unit == unit)?.Used ?? 0);
-        if (answer.Rooms.FirstOrDefault(r => r.Unit == unit && r.Left is { } left && left - amount < Near) is { } room) return room.Left == amount ? $"at the limit of {room.Limit} a day" : $"{room.Left - amount} below the limit of {room.Limit} a day";
+        if (answer.Rooms.FirstOrDefault(r => r.Unit == unit && r.Left is { } left && left - amount <= Near) is { } room) return room.Left == amount ? $"at the limit of {room.Limit} a day" : $"{room.Left - amount} below the limit of {room.Limit} a day";
         return costs.Where(c => c.Unit == unit && c.InAll > inAll && c.InAll <= inAll + Near).Select(c => $"{c.InAll - inAll} more, and the rest is {c.RestDays} {(c.RestDays == 1 ? "day" : "days")}").FirstOrDefault();
     }
 

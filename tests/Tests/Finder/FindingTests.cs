@@ -5,7 +5,7 @@ namespace Umpirage.Tests.Finder;
 
 /// <summary>
 /// The 145 open cases, each told four ways: the play's own sentence, and three by writers who had seen neither sheets nor synonyms. No play of an
-/// open case is among what the finder learned from. Bars: the right subject first 85 %, in the first three 97 %; of the facts stated 60 % filled,
+/// open case is among what the finder learned from (tools/Tune leaves them out). Bars: the right subject first 85 %, in the first three 97 %; of the facts stated 60 % filled,
 /// and of those filled 95 % right.
 /// </summary>
 public partial class FindingTests(ITestOutputHelper output)
@@ -58,16 +58,16 @@ public partial class FindingTests(ITestOutputHelper output)
         output.WriteLine($"not in the first three: {string.Join(" ", missed)}");
         output.WriteLine(Finder.Figures);
         // the bars are not reached yet; what is reached is held, rounded down, and is to rise
-        Assert.True(f >= 0.76, $"first {f:P1}; the bar is 85 %");
-        Assert.True(t >= 0.91, $"three {t:P1}; the bar is 97 %");
-        Assert.True(Share(filled, stated) >= 0.22, $"filled {Share(filled, stated):P1}; the bar is 60 %");
-        Assert.True(Share(agreed, right) >= 0.86, $"right {Share(agreed, right):P1}; the bar is 95 %");
+        Assert.True(f >= 0.79, $"first {f:P1}; the bar is 85 %");
+        Assert.True(t >= 0.94, $"three {t:P1}; the bar is 97 %");
+        Assert.True(Share(filled, stated) >= 0.33, $"filled {Share(filled, stated):P1}; the bar is 60 %");
+        Assert.True(Share(agreed, right) >= 0.92, $"right {Share(agreed, right):P1}; the bar is 95 %");
     }
 
     [Fact]
     public void Nothing_is_claimed_for_talk_of_other_things()
     {
-        foreach (var words in (string[])["how do I bake bread", "what is the capital of a country by the sea", "", "???"]) Assert.False(Finder.Find(words).Fits, words);
+        foreach (var words in (string[])["how do I bake bread", "what is the capital of a country by the sea", "my car does not start in the cold", "", "???"]) Assert.False(Finder.Find(words).Fits, words);
     }
 
     [Fact]

