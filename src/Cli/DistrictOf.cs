@@ -22,7 +22,8 @@ internal static class DistrictOf
         }
         var store = place.Ready();
         if (request.Postgres is null && request.Data is null) store.Today = DateOnly.FromDateTime(District.Demo.Oslemoor.Now);
-        store.Codes = () => Library.Codes(request);
+        var codes = new Lazy<Rules.Codes.Codebook>(() => Library.Codes(request));
+        store.Codes = () => codes.Value;
         store.Actor = $"{Environment.UserName}, command line";
         return store;
     }

@@ -23,7 +23,7 @@ public static class CrewSearch
         IReadOnlyList<Candidate> seats = [.. model.Seats.Select(s => s.Who)];
         var best = stop.IsCancellationRequested ? null : new Filling(task, candidates, seats).Keep().Fill().Chain(stop).Fill().Taken;
         var stopped = false;
-        var goals = CrewGoals.Of(task, model).ToList();
+        var goals = CrewGoals.Of(task, candidates, model).ToList();
         for (var i = 0; i < goals.Count && !stopped; i++)
         {
             var share = (task.Seconds - clock.Elapsed.TotalSeconds) * Shares[i];
