@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Runs every test and prints "N passed, N failed, N skipped" last. Needs the .NET SDK named in global.json. On Debian it installs what else it
-# needs when it is not there: chromium with two fonts for the pages, PostgreSQL for the region's store (apt-get; as root or with sudo).
+# needs when it is not there: chromium with two fonts for the pages, PostgreSQL for the region's store, a reader of drawings (apt-get; as root or
+# with sudo).
 set -uo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
 results=$(mktemp -d)
@@ -11,6 +12,7 @@ missing=()
 command -v chromium >/dev/null || missing+=(chromium)
 ls /usr/share/fonts/truetype/liberation*/LiberationSans-Regular.ttf >/dev/null 2>&1 || missing+=(fonts-liberation)
 ls -d /usr/lib/postgresql/*/bin >/dev/null 2>&1 || missing+=(postgresql)
+/usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)
 if [ ${#missing[@]} -gt 0 ] && command -v apt-get >/dev/null; then
   echo "installing ${missing[*]}"
   { as_root apt-get update && as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "${missing[@]}"; } >"$results/apt.log" 2>&1 || tail -3 "$results/apt.log"

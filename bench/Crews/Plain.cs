@@ -19,7 +19,7 @@ internal static class Plain
     {
         if (a.Day != b.Day) return false;
         var (first, second) = a.Start <= b.Start ? (a, b) : (b, a);
-        return (second.Start - first.End).TotalMinutes < Math.Max(second.Code.BreakMinutes, Travel.Minutes(first, second));
+        return (second.Start - first.End).TotalMinutes < Math.Max(second.Code.BreakMinutes, Journey.Minutes(first, second));
     }
 
     /// <summary>The game with the fewest candidates first, its places to whoever has the fewest games.</summary>

@@ -9,10 +9,30 @@ internal static class Verb
 
     private static readonly Dictionary<string, Func<Request, int>> All = new()
     {
-        ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
-        ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
-        ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["find"] = FindVerb.Run,
+        ["rule"] = RuleVerb.Run,
+        ["ask"] = AskVerb.Run,
+        ["check"] = CheckVerb.Run,
+        ["casebook"] = CasebookVerb.Run,
+        ["crossover"] = CrossoverVerb.Run,
+        ["table"] = TableVerb.Run,
+        ["tally"] = TallyVerb.Run,
+        ["pack"] = PackVerb.Run,
+        ["replay"] = ReplayVerb.Run,
+        ["pitchers"] = PitchersVerb.Run,
+        ["import"] = ImportVerb.Run,
+        ["export"] = ExportVerb.Run,
+        ["backup"] = BackupVerb.Run,
+        ["restore"] = BackupVerb.Restore,
+        ["schedule"] = ScheduleVerb.Run,
+        ["clock"] = ClockVerb.Run,
+        ["sun"] = SunVerb.Run,
+        ["heat"] = HeatVerb.Run,
         ["crews"] = CrewsVerb.Run,
+        ["diamond"] = DiamondVerb.Diamond,
+        ["stakeout"] = DiamondVerb.StakeOutSheet,
+        ["survey"] = DiamondVerb.Survey,
+        ["gear"] = GearVerb.Run,
     };
 
     public static int Run(string[] args)
@@ -40,25 +60,24 @@ internal static class Verb
           ./umpirage rule casebook/double-first-base/own-white-only-appealed.play
               the ruling on a described play: why, the source, what would change it, and how the other game rules it
 
-          ./umpirage find "PLAIN WORDS" [CODE]   which subject a question is about, and the facts its words state
-          ./umpirage ask [SUBJECT] [CODE]        asks only what matters, then rules
-          ./umpirage check [SHEET...]            proves every sheet, division, book and date free of gaps and conflicts
-          ./umpirage casebook [FOLDER]           rules published plays and compares
-          ./umpirage crossover CODE CODE         what changes between two divisions, editions or games
-          ./umpirage table SHEET [CODE]          the decision table of a sheet
-          ./umpirage tally [SHEET...]            cases / distinct rulings, sheet by sheet
-          ./umpirage replay FILE... [--to LINE]  follows a written game: line score, proof of the book, how it goes on
-          ./umpirage crews solve --week DATE     crews for a week, by stated priorities, with what stays open and why; --save keeps it
-          ./umpirage crews why PERSON GAME       every reason for no; crews subs GAME: who else; crews forecast, crews check --week DATE
-          ./umpirage desk                        opens the desk in the browser, on the demonstration district
-          ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
-          ./umpirage export KIND                 writes it out again
-          ./umpirage backup FILE                 everything in one file, and back: ./umpirage restore FILE
-          ./umpirage pack CODE FILE              one division's code, small enough for a phone
+          find "PLAIN WORDS" [CODE], ask [SUBJECT] [CODE]         the subject of a question; what matters asked, then ruled
+          check, table, tally [SHEET...], casebook, replay FILE   proofs, decision tables, published plays, a game followed
+          crossover CODE CODE, pack CODE FILE                     what changes between two codes; a code for a phone
+          pitchers --on DATE [--team T] [--game G]                who may pitch, how much is left, what it will cost
+          schedule check [FILE]                                   what a schedule breaks, and the least change that mends it
+          schedule repair --closed all:2026-05-21, schedule undo PLAN   new places for what cannot be played, and back
+          clock FILE [--at HH:MM]                                 time left, thunder, dark, what becomes of the game (demo/thunder.clock)
+          sun LAT LON DATE [--zone ZONE], heat F RH [CODE]        sunrise and sunset; the heat index and what it asks for
+          crews solve|check|forecast --week DATE                  crews by stated priorities; what stays open and why
+          crews why PERSON GAME, crews subs GAME                  every reason for no; who else
+          diamond, stakeout DIVISION, survey FILE, gear FILE      a field laid out and checked; bats and other gear looked at
+          desk                                                    opens the desk in the browser
+          import KIND FILE [--dry-run], export KIND               a CSV file or a calendar, all of it or nothing
+          backup FILE, restore FILE                               everything in one file, and back
 
         A code is game/division, layers, and a date:  softball/12U@2026-05-16   baseball/18U+NFHS@2019-04-01   "SB 12U"
-        desk, crews, import, export, backup and restore work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
+        The desk and whatever needs a district work on the demonstration, or on --data FILE.db or --postgres CONNECTION.
         --json on any verb for programs.   --codes FOLDER and --casebook FOLDER read other folders than the project's.
-        Advice from entered facts and a stated edition; the printed rule book and local authority rule.
+        A verb typed wrongly says how it is written. Advice from entered facts and a stated edition; the printed rule book and local authority rule.
         """;
 }

@@ -135,6 +135,8 @@ internal static class Shape
             g.Property(x => x.Status).HasConversion<string>();
             g.HasIndex(x => x.Start);
             g.Ignore(x => x.IsAhead);
+            g.Ignore(x => x.Stands);
+            g.Ignore(x => x.Day);
             g.HasOne<Division>().WithMany().HasForeignKey(x => x.Division).OnDelete(DeleteBehavior.Restrict);
             g.HasOne<Team>().WithMany().HasForeignKey(x => x.Home).OnDelete(DeleteBehavior.Restrict);
             g.HasOne<Team>().WithMany().HasForeignKey(x => x.Visitor).OnDelete(DeleteBehavior.Restrict);

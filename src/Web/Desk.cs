@@ -61,6 +61,7 @@ public static class Desk
     private static void Add(IServiceCollection services, Settings settings)
     {
         services.AddSingleton(settings);
+        services.AddSingleton<Plans>();
         services.AddSingleton<FirstRun>();
         services.AddSingleton<FindingWords>();
         services.AddHttpContextAccessor();

@@ -2,8 +2,11 @@ using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Options;
+using Umpirage.District.People;
+using Umpirage.District.Pitchers;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
@@ -30,11 +33,22 @@ public sealed class Shelf
     }
 
     public Codebook Book => now.Book;
+    public PitchingCodes Pitching => now.Pitching;
+
+    /// <summary>What the codes say of calendars; kept, like the codes themselves, until something is published.</summary>
+    public CalendarCodes Calendar(Func<IReadOnlyDictionary<string, League>> leagues)
+    {
+        var reading = now;
+        return reading.Calendar ??= new(reading.Book, leagues());
+    }
+
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
     private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures)
     {
+        public PitchingCodes Pitching { get; } = new(Book);
+        public CalendarCodes? Calendar { get; set; }
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
         public ConcurrentDictionary<(string Sheet, string Code, DateOnly Day), Lazy<(Table? Table, IReadOnlyList<Finding> Findings)>> Tables { get; } = [];
     }
@@ -100,11 +114,11 @@ public sealed class Shelf
     }
 
     /// <summary>The code taken when nobody named one: a division as it is played here, else the roster's.</summary>
-    public string UsualCode(IQueryable<District.People.Division> played) =>
+    public string UsualCode(IQueryable<Division> played) =>
         played.AsNoTracking().Where(d => d.Crew > 1).OrderByDescending(d => d.Key).Select(d => d.Code).FirstOrDefault() ?? Book.Roster.UsualCode();
 
     /// <summary>The codes people choose among: the divisions as the leagues play them, then each game, division and book.</summary>
-    public IReadOnlyList<(string Group, string Code, string Name)> Choices(IEnumerable<District.People.Division> played)
+    public IReadOnlyList<(string Group, string Code, string Name)> Choices(IEnumerable<Division> played)
     {
         var roster = Book.Roster;
         var list = new List<(string, string, string)>();

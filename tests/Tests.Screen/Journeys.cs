@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
 using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
@@ -58,6 +59,101 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         await page.Locator(".matters a").First.ClickAsync();
         await Assertions.Expect(page.Locator("h1")).ToBeVisibleAsync();
         Assert.DoesNotContain("Nobody here", await page.Locator("h1").TextContentAsync());
+    }
+
+    /// <summary>Seven innings on Thursday, a day of rest, five this morning: eligible, seven left, and two more cost the Sunday (one community youth code, 2022, from memory).</summary>
+    [Fact]
+    public async Task She_threw_on_Thursday_and_the_answer_is_on_one_screen()
+    {
+        var page = await Open("/pitchers/TAR-SB12U-2?on=2026-05-16&game=S-F1-SAT", phone: true);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Edda C." }).ClickAsync();
+        await Assertions.Expect(page.Locator(".ruling .lines")).ToContainTextAsync("May pitch");
+        await Assertions.Expect(page.Locator(".ruling .lines")).ToContainTextAsync("7 innings left of 12 today");
+        await Assertions.Expect(page.Locator(".ruling")).ToContainTextAsync("after 2 more innings (7 today): rest 1 day, may pitch again Mon 18 May");
+        await Assertions.Expect(page.Locator(".ruling")).ToContainTextAsync("a pitch in 7 innings on Thu 14 May: rest needed one day, had 1");
+    }
+
+    /// <summary>At 83 when the batter stepped in, 87 now, limit 85 (youth baseball leagues' published pitching rules), typed in the dugout.</summary>
+    [Fact]
+    public async Task At_the_limit_the_batter_is_finished_and_the_next_day_is_told()
+    {
+        var page = await Open("/pitchers/PEL-BB1112-3/PEL-BB1112-3-01?on=2026-05-16&game=S-F2", "manager-pel-bb1112-3", phone: true);
+        await page.GetByLabel("Pitches thrown in this game").FillAsync("87");
+        await page.GetByLabel("Of these before the present (or last) batter came up").FillAsync("83");
+        await page.GetByLabel("This batter is still at bat").CheckAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Ask", Exact = true }).ClickAsync();
+        var lines = page.Locator(".ruling .lines");
+        foreach (var said in (string[])["May finish this batter, then off the mound", "May pitch again: Thu 21 May", "May not catch any more today"]) await Assertions.Expect(lines).ToContainTextAsync(said);
+        // a slip of the hand is told, and nothing is asked with it
+        await page.GetByLabel("Of these before the present (or last) batter came up").FillAsync("99");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Ask", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("allowed is at most the 87 pitches");
+    }
+
+    /// <summary>Begun 17:32, thunder at 18:40 and 18:52: not before 19:22, no new inning after 19:59, 43 minutes to the site's dark at 20:05; not official, suspended (NFHS guideline of October 2014 for the wait; the limits are the district's own).</summary>
+    [Fact]
+    public async Task Thunder_on_an_unlit_field_is_worked_out_by_pressing_buttons()
+    {
+        var page = await Open("/clock?game=S-F4", "umpire-050", phone: true);
+        await page.GetByLabel("The clock as written").FillAsync((await page.GetByLabel("The clock as written").InputValueAsync()).TrimEnd() + "\ndark: 20:05\n17:45 inning 1 top over, 1-0\n17:58 inning 1 bottom over, 1-1\n18:11 inning 2 top over, 3-1\n18:24 inning 2 bottom over, 3-2\n18:36 inning 3 top over, 4-2\n");
+        foreach (var (time, button) in ((string, string)[])[("17:32", "First pitch"), ("18:40", "Thunder"), ("18:40", "Play stopped, storm"), ("18:52", "Thunder")])
+        {
+            await page.GetByLabel("Time", new() { Exact = true }).FillAsync(time);
+            await page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+        }
+        var answer = page.Locator("article.ruling");
+        foreach (var said in (string[])["Play is stopped", "Not before 19:22", "No new inning after 19:59", "37 of 105 min left", "43 min at the earliest restart", "Dugouts", "suspended, not complete", "Official game: no"])
+            await Assertions.Expect(answer).ToContainTextAsync(said);
+        // Enter works it out, and presses nobody's button
+        await page.GetByLabel("Time", new() { Exact = true }).FillAsync("19:30");
+        await page.GetByLabel("Time", new() { Exact = true }).PressAsync("Enter");
+        await Assertions.Expect(page.GetByLabel("The clock as written")).Not.ToHaveValueAsync(new System.Text.RegularExpressions.Regex("19:30"));
+    }
+
+    /// <summary>94 F and 50 % are 102.9 by the weather service's formula, below its danger band at 103, and the desk says by how little.</summary>
+    [Fact]
+    public async Task The_heat_index_is_never_rounded_to_the_milder_side_or_the_harsher()
+    {
+        var page = await Open("/weather");
+        await page.GetByLabel("Air in the shade").FillAsync("94");
+        await page.GetByLabel("Humidity").FillAsync("50");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("102.9 °F");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("0.1 below the danger band");
+    }
+
+    [Fact]
+    public async Task A_wet_evening_gets_new_times_is_kept_and_taken_back()
+    {
+        var page = await Open("/schedule/rain?day=2026-06-04");
+        await page.GetByLabel("What is closed").SelectOptionAsync("all");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Find new times" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("games move, at least", new() { Timeout = 60_000 });
+        using (var before = Store()) Assert.Empty(before.Moves.Where(m => m.ToStatus == GameStatus.Moved && m.TakesBack == null));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this plan" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Take it back" })).ToBeVisibleAsync();
+        var day = new DateTime(2026, 6, 4);
+        using (var kept = Store()) Assert.DoesNotContain(kept.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).ToList(), g => g.IsAhead);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it back" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("takes back");
+        using var after = Store();
+        Assert.Equal(18, after.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).AsEnumerable().Count(g => g.IsAhead));
+        Assert.All(after.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).ToList(), g => Assert.Equal(2, g.Sequence));
+    }
+
+    [Fact]
+    public async Task A_count_is_corrected_by_adding_and_both_stay()
+    {
+        var page = await Open("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04?on=2026-05-16&game=W06-SB12U-02");
+        await page.GetByText("Keep a count, or correct one").ClickAsync();
+        var form = page.Locator("form[action='/pitchers/count']");
+        await form.GetByLabel("Pitches", new() { Exact = true }).FillAsync("63");
+        await form.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
+        await Assertions.Expect(page.Locator("table")).ToContainTextAsync("correction 1");
+        using var store = Store();
+        var lines = store.Appearances.AsNoTracking().Where(a => a.Game == "W06-SB12U-02" && a.Player == "TAR-SB12U-2-04").OrderBy(a => a.Entry).ToList();
+        Assert.Equal([(1, 61), (2, 63)], lines.Select(l => (l.Entry, l.Pitches)));
+        Assert.Contains("Appearance", store.Trail.OrderByDescending(t => t.Number).First().What);
     }
 
     [Fact]
@@ -237,8 +333,9 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
                 await page.Keyboard.PressAsync("Tab");
                 if (await page.EvaluateAsync<bool>("document.activeElement.matches('.answers .answer')")) break;
             }
+            var before = page.Url;
             await page.Keyboard.PressAsync("Enter");
-            await page.WaitForLoadStateAsync();
+            await page.WaitForURLAsync(url => url != before);
         }
         await Assertions.Expect(page.Locator("article.ruling")).ToBeVisibleAsync();
     }

@@ -13,16 +13,16 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change"]),
+        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan"]),
         ("assigner", ["people", "letters"]),
-        ("umpire-001", ["people", "letters", "questions"]),
-        ("umpire-050", []),
-        ("youth-01", []),
+        ("umpire-001", ["people", "letters", "questions", "eligible"]),
+        ("umpire-050", ["eligible"]),
+        ("youth-01", ["eligible"]),
         ("guardian-01", []),
-        ("president-tarnholt", ["people", "options"]),
+        ("president-tarnholt", ["people", "options", "eligible", "count"]),
         ("safety-tarnholt", ["people"]),
-        ("manager-tar-sb12u-1", []),
-        ("coordinator-01", []),
+        ("manager-tar-sb12u-1", ["eligible", "count"]),
+        ("coordinator-01", ["eligible"]),
         ("committee-1", []),
         ("nobody", []),
     ];
@@ -32,6 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/schedule", "public"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
@@ -41,6 +42,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
+        ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
@@ -163,6 +165,24 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var (_, body, _) = await door.Get($"/games/{log.Game}");
         Assert.Contains("<td>TAR-SB12U-1</td>", body);
         Assert.DoesNotContain($"<td>{other}</td>", body);
+    }
+
+    /// <summary>An opponent sees who may pitch and nothing of how much was pitched before; the counts of another team are not theirs to keep.</summary>
+    [Fact]
+    public async Task An_opponent_sees_eligibility_and_no_history()
+    {
+        using var own = new Door(demo.Desk!.Address, "chief");
+        using var other = new Door(demo.Desk.Address, "manager-tar-sb12u-1");
+        const string Pitcher = "/pitchers/TAR-SB12U-2/TAR-SB12U-2-04?on=2026-05-16&game=S-F1-SAT";
+        var (_, all, _) = await own.Get(Pitcher);
+        Assert.Contains("S-F1-THU", all);
+        var (_, some, _) = await other.Get(Pitcher);
+        Assert.Contains("May pitch", some);
+        foreach (var history in (string[])["S-F1-THU", "On record", "Thu 14 May", "home book"]) Assert.DoesNotContain(history, some);
+        var (_, team, _) = await other.Get("/pitchers/TAR-SB12U-2?on=2026-05-16");
+        Assert.DoesNotContain("Thu 14 May", team);
+        var (status, _, _) = await other.Post("/pitchers/count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2"), ("counter", "x"), ("pitches", "3"), ("before", "2"), ("innings", "1")]);
+        Assert.Equal(HttpStatusCode.Forbidden, status);
     }
 
     [Fact]

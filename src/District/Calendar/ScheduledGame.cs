@@ -10,6 +10,13 @@ public sealed record ScheduledGame(string Key, string Division, string Visitor, 
 {
     /// <summary>It is to be played at its time.</summary>
     public bool IsAhead => Status is GameStatus.Planned or GameStatus.Moved;
+
+    /// <summary>It was played, or is to be: it takes up its time and its diamond.</summary>
+    public bool Stands => Status is not (GameStatus.RainedOut or GameStatus.CalledOff);
+
+    public DateOnly Day => DateOnly.FromDateTime(Start);
+
+    public bool Has(string team) => Home == team || Visitor == team;
 }
 
 /// <summary>A place in a game's crew; empty while <paramref name="Person"/> is null.</summary>

@@ -54,9 +54,9 @@ public static class Subs
         var typed = calling.Minutes is not null && calling.Minutes.TryGetValue(person.Key, out var said) ? said : (int?)null;
         var day = plan.DayOf(person, game.Day);
         var last = day.LastOrDefault(g => g.Seated is not null && g.Start <= game.Start && g.Seated.Game.Key != game.Key)?.Seated?.Game;
-        if (calling.Now is not { } now) return (typed ?? (last is not null ? Travel.Minutes(last, game) : Travel.Minutes(person, game)), null);
+        if (calling.Now is not { } now) return (typed ?? (last is not null ? Journey.Minutes(last, game) : Journey.Minutes(person, game)), null);
         var busy = day.Where(g => g.Start <= now && g.End > now).Select(g => (DateTime?)g.End).Max();
-        var minutes = typed ?? (last is not null && last.Start <= now ? Travel.Minutes(last, game) : Travel.Minutes(person, game));
+        var minutes = typed ?? (last is not null && last.Start <= now ? Journey.Minutes(last, game) : Journey.Minutes(person, game));
         if (minutes is not { } way) return (null, null);
         var arrives = now.AddMinutes(way);
         // who says how far away while on a field is near: what is left is the change of fields

@@ -21,12 +21,16 @@ public static class Oslemoor
         var teams = Teams(plan);
         var folk = new Folk(plan, dice);
         folk.Fill(teams);
-        var games = Season.Of(plan, teams, dice).Select(g => g.Start < Now ? g with { Status = dice.In(10) ? GameStatus.RainedOut : GameStatus.Played } : g).ToList();
+        var season = Season.Of(plan, teams, dice);
+        var late = TooLate(plan, season);
+        var games = season.Select(g => g == late ? g with { Start = g.Start.Date + Season.Late.ToTimeSpan() } : g).Select(g => g.Start < Now ? g with { Status = dice.In(10) ? GameStatus.RainedOut : GameStatus.Played } : g).ToList();
         List<RosterPlace> places = [.. teams.SelectMany(t => Enumerable.Range(1, plan.Divisions.First(d => d.Division.Key == t.Division).Roster).Select(n => new RosterPlace($"{t.Key}-{n:00}", t.Key, n)))];
         List<Player> players = [.. places.Select(p => new Player(p.Player, $"{dice.Of(plan.Given)} {(char)('A' + dice.Below(26))}."))];
+        var concert = games.First(g => g.Key == $"W{FaultyWeek:00}-{Folk.Slug(plan.Divisions[^2].Division.Key)}-01");
         Blackout[] closed =
         [
             new(BlackoutOf.District, DistrictFacts.Only, new(2026, 7, 3), new(2026, 7, 5), "district fair"), new(BlackoutOf.Diamond, plan.Diamonds[1].Key, new(2026, 3, 28), new(2026, 4, 5), "field work"),
+            new(BlackoutOf.Team, concert.Home, concert.Day, concert.Day, "school concert"),
         ];
         return
         [
@@ -34,6 +38,18 @@ public static class Oslemoor
             .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. Crews(plan, folk, games, dice), .. players, .. places,
             .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
         ];
+    }
+
+    /// <summary>The week that holds two things which a schedule must not have, so that there is something to find.</summary>
+    private const int FaultyWeek = 8;
+
+    /// <summary>A game of the youngest on a lit diamond whose late slot is free.</summary>
+    private static ScheduledGame TooLate(Plan plan, List<ScheduledGame> season)
+    {
+        var lit = plan.Diamonds.Where(d => d.Lit).Select(d => d.Key).ToHashSet();
+        var youngest = plan.Divisions.First(d => d.Division.YouthBase).Division.Key;
+        return season.Where(g => g.Division == youngest && g.Key.StartsWith($"W{FaultyWeek:00}", StringComparison.Ordinal) && lit.Contains(g.Diamond) && g.Start.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))
+            .First(g => !season.Any(o => o.Diamond == g.Diamond && o.Start == g.Start.Date + Season.Late.ToTimeSpan()));
     }
 
     private static List<Team> Teams(Plan plan)

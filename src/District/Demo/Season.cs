@@ -3,7 +3,7 @@ using Umpirage.District.People;
 
 namespace Umpirage.District.Demo;
 
-/// <summary>Eleven weeks of games: every umpired team twice a week, eighteen games on a weeknight, the rest on the weekend, none on an unlit diamond after dark.</summary>
+/// <summary>Eleven weeks of games: every umpired team twice a week, eighteen games on a weeknight, the rest on the weekend, none on an unlit diamond after dark, the youngest not in the late slot.</summary>
 internal static class Season
 {
     public const int Weeks = 11;
@@ -12,7 +12,11 @@ internal static class Season
     /// <summary>The Monday of the first week; the Saturday of the stories, 2026-05-16, lies in the sixth.</summary>
     public static readonly DateOnly First = new(2026, 4, 6);
 
-    private static readonly TimeOnly Evening = new(17, 45), Late = new(20, 0);
+    /// <summary>Weeks at the start in which the sun sets too soon for the usual evening start.</summary>
+    private const int EarlyWeeks = 3;
+
+    private static readonly TimeOnly EarlyEvening = new(17, 15), Evening = new(17, 45);
+    internal static readonly TimeOnly Late = new(20, 0);
     private static readonly TimeOnly[] Saturday = [new(9, 0), new(11, 30), new(14, 0), new(16, 30)], Sunday = [new(13, 0), new(15, 30)];
 
     private sealed record Slot(DateTime Start, Diamond Diamond);
@@ -24,7 +28,7 @@ internal static class Season
         for (var week = 0; week < Weeks; week++)
         {
             var monday = First.AddDays(7 * week);
-            var slots = Slots(plan, monday, dice);
+            var slots = Slots(plan, monday, week < EarlyWeeks ? EarlyEvening : Evening, dice);
             var busy = new HashSet<(string, DateOnly)>();
             var count = new Dictionary<DateOnly, int>();
             for (var round = 0; round < 2; round++, turn++)
@@ -33,7 +37,7 @@ internal static class Season
                     var pairs = Pairs([.. teams.Where(t => t.Division == planned.Division.Key)], turn);
                     foreach (var (home, visitor) in pairs)
                     {
-                        var at = slots.FindIndex(s => s.Diamond.BasePath == planned.BasePath && Fits(s, home, visitor, monday, busy, count));
+                        var at = slots.FindIndex(s => s.Diamond.BasePath == planned.BasePath && !(planned.Division.YouthBase && TimeOnly.FromDateTime(s.Start) == Late) && Fits(s, home, visitor, monday, busy, count));
                         if (at < 0) throw new InvalidOperationException($"no diamond for {home.Key} in week {week + 1}");
                         var slot = slots[at];
                         slots.RemoveAt(at);
@@ -56,7 +60,7 @@ internal static class Season
         return count.GetValueOrDefault(day) < most && !busy.Contains((home.Key, day)) && !busy.Contains((visitor.Key, day));
     }
 
-    private static List<Slot> Slots(Plan plan, DateOnly monday, Dice dice)
+    private static List<Slot> Slots(Plan plan, DateOnly monday, TimeOnly evening, Dice dice)
     {
         var slots = new List<Slot>();
         void Add(int day, IEnumerable<TimeOnly> times, Func<Diamond, bool> which) =>
@@ -64,7 +68,7 @@ internal static class Season
         Add(5, Saturday, _ => true);
         for (var day = 0; day < 5; day++)
         {
-            Add(day, [Evening], _ => true);
+            Add(day, [evening], _ => true);
             Add(day, [Late], d => d.Lit);
         }
         Add(6, Sunday, _ => true);

@@ -4,7 +4,7 @@ namespace Umpirage.District.People;
 public enum Deed
 {
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, ChangeGames,
-    SeePitching, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
+    SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
 }
 
 /// <summary>How far a permission reaches: nothing, what is one's own, one's own team, one's own league, the district.</summary>
@@ -22,11 +22,18 @@ public static class Access
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
         (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.WriteLetters]),
         (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters]),
-        (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.ProposeOption]),
+        (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption]),
+        (Role.President, Reach.District, [Deed.SeeEligibility]),
         (Role.SafetyOfficer, Reach.League, [Deed.SeePeople, Deed.SeeClearances]),
-        (Role.Manager, Reach.Team, [Deed.SeePitching]),
+        (Role.Manager, Reach.Team, [Deed.SeePitching, Deed.CountPitches]),
+        (Role.Manager, Reach.District, [Deed.SeeEligibility]),
+        (Role.Scorekeeper, Reach.Team, [Deed.CountPitches]),
+        (Role.Scorekeeper, Reach.District, [Deed.SeeEligibility]),
+        (Role.Coordinator, Reach.District, [Deed.SeeEligibility]),
         (Role.Umpire, Reach.Self, [Deed.SeeCrews]),
+        (Role.Umpire, Reach.District, [Deed.SeeEligibility]),
         (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews]),
+        (Role.YouthUmpire, Reach.District, [Deed.SeeEligibility]),
         (Role.Guardian, Reach.Self, [Deed.SeeCrews]));
 
     private static Dictionary<(Role, Deed), Reach> Read(params (Role Role, Reach Reach, Deed[] Deeds)[] lines) =>

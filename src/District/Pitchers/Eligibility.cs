@@ -6,7 +6,7 @@ namespace Umpirage.District.Pitchers;
 /// <param name="Game">The game the player is to pitch in, or pitches in; none asks for a new game on that day.</param>
 /// <param name="BatterUnderWay">The last line of today is of this moment, and its last batter is at bat.</param>
 /// <param name="PitchersUsed">Pitchers the team has used in this game before this one.</param>
-public sealed record Asking(DateOnly Day, PitchedGame? Game = null, bool BatterUnderWay = false, int PitchersUsed = 0);
+public sealed record Occasion(DateOnly Day, PitchedGame? Game = null, bool BatterUnderWay = false, int PitchersUsed = 0);
 
 public enum MayPitch { No, UntilThisBatterIsFinished, Yes }
 

@@ -10,35 +10,35 @@ public static class Eligible
 
     /// <param name="code">The code of the game.</param>
     /// <param name="own">The code of the player's own division, for codes whose limits follow the player's age; the stricter where a player has several.</param>
-    public static Eligibility Of(Ledger ledger, PitchingCode code, PitchingCode own, Asking asking)
+    public static Eligibility Of(Ledger ledger, PitchingCode code, PitchingCode own, Occasion occasion)
     {
         var limits = code.ByAge ? own : code;
         var most = DayCount.Of(ledger, code.Code.Game, true);
         var disputed = ledger.Outings.Where(o => o.Disputed && o.Game.Sport == code.Code.Game).ToList();
         List<Bar> bars = [], rest = [];
-        var answer = Rule(ledger, most, true, limits, code, asking, bars, rest);
-        var milder = disputed.Count == 0 ? answer : Rule(ledger, DayCount.Of(ledger, code.Code.Game, false), false, limits, code, asking, null, null);
-        var today = Today(most, asking.Day);
-        return new(ledger.Player, asking.Day, limits.Code.Address, answer, milder, bars, rest, [.. Rooms(limits, today)],
-            answer == MayPitch.Yes ? asking.Day : Next(most, limits, asking.Day), Next(most, limits, asking.Day),
+        var answer = Rule(ledger, most, true, limits, code, occasion, bars, rest);
+        var milder = disputed.Count == 0 ? answer : Rule(ledger, DayCount.Of(ledger, code.Code.Game, false), false, limits, code, occasion, null, null);
+        var today = Today(most, occasion.Day);
+        return new(ledger.Player, occasion.Day, limits.Code.Address, answer, milder, bars, rest, [.. Rooms(limits, today)],
+            answer == MayPitch.Yes ? occasion.Day : Next(most, limits, occasion.Day), Next(most, limits, occasion.Day),
             limits.NoCatching(today), disputed);
     }
 
     /// <summary>What further pitches, innings or outs today would cost, each step once; the next days are those of the code that sets the limits.</summary>
-    public static IReadOnlyList<Cost> Costs(Ledger ledger, PitchingCode code, PitchingCode own, Asking asking)
+    public static IReadOnlyList<Cost> Costs(Ledger ledger, PitchingCode code, PitchingCode own, Occasion occasion)
     {
         var limits = code.ByAge ? own : code;
         var days = DayCount.Of(ledger, code.Code.Game, true);
-        var today = Today(days, asking.Day);
+        var today = Today(days, occasion.Day);
         var costs = new List<Cost>();
         foreach (var room in Rooms(limits, today))
         {
             if (!limits.Counts(room.Unit)) continue;
-            DateOnly? last = Next(days, limits, asking.Day);
+            DateOnly? last = Next(days, limits, occasion.Day);
             for (var more = 1; more <= (room.Left ?? Math.Max(0, limits.LastStep(room.Unit) - room.Used)); more++)
             {
-                var next = Next(With(days, today.After(room.Unit, more)), limits, asking.Day);
-                if (next is { } day && next != last) costs.Add(new(room.Unit, more, room.Used + more, day.DayNumber - asking.Day.DayNumber - 1, day));
+                var next = Next(With(days, today.After(room.Unit, more)), limits, occasion.Day);
+                if (next is { } day && next != last) costs.Add(new(room.Unit, more, room.Used + more, day.DayNumber - occasion.Day.DayNumber - 1, day));
                 last = next;
             }
         }
@@ -71,13 +71,13 @@ public static class Eligible
         return null;
     }
 
-    private static MayPitch Rule(Ledger ledger, DayCount[] days, bool most, PitchingCode limits, PitchingCode code, Asking asking, List<Bar>? bars, List<Bar>? rest)
+    private static MayPitch Rule(Ledger ledger, DayCount[] days, bool most, PitchingCode limits, PitchingCode code, Occasion occasion, List<Bar>? bars, List<Bar>? rest)
     {
-        List<Outing> earlier = [.. ledger.Outings.Where(o => o.Day == asking.Day && o.Game.Sport == code.Code.Game && o.Game.Key != asking.Game?.Key && o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0)];
+        List<Outing> earlier = [.. ledger.Outings.Where(o => o.Day == occasion.Day && o.Game.Sport == code.Code.Game && o.Game.Key != occasion.Game?.Key && o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0)];
         int? inTheFirst = earlier.Count == 0 ? null : (most ? earlier[0].Most : earlier[0].Least).Pitches;
-        var answer = limits.MayPitch(days, asking, inTheFirst, bars, rest);
+        var answer = limits.MayPitch(days, occasion, inTheFirst, bars, rest);
         var barred = false;
-        if (code.ByDivision) foreach (var outing in earlier) barred |= code.BarsAfter(most ? outing.Most : outing.Least, outing.Game.Division, Today(days, asking.Day).Innings, bars);
+        if (code.ByDivision) foreach (var outing in earlier) barred |= code.BarsAfter(most ? outing.Most : outing.Least, outing.Game.Division, Today(days, occasion.Day).Innings, bars);
         return barred ? MayPitch.No : answer;
     }
 }

@@ -17,6 +17,16 @@ public sealed record Ledger(string Player, IReadOnlyList<Outing> Outings)
             .OrderBy(o => o.Day).ThenBy(o => o.Game.Start).ThenBy(o => o.Game.Key, StringComparer.Ordinal),
     ]);
 
+    /// <summary>The same with these figures for one game on one day, in the place of any on record.</summary>
+    public Ledger With(PitchedGame game, DateOnly day, string team, Count count) => this with
+    {
+        Outings =
+        [
+            .. Outings.Where(o => o.Day != day || o.Game.Key != game.Key).Append(new(game, day, team, count, count, []))
+                .OrderBy(o => o.Day).ThenBy(o => o.Game.Start).ThenBy(o => o.Game.Key, StringComparer.Ordinal),
+        ],
+    };
+
     /// <summary>One ledger for each player that the lines name.</summary>
     public static IReadOnlyDictionary<string, Ledger> All(IEnumerable<Appearance> lines, Func<string, PitchedGame> game) =>
         lines.GroupBy(l => l.Player).ToDictionary(g => g.Key, g => Of(g.Key, g, game));

@@ -5,7 +5,7 @@ using Umpirage.Rules.Plays;
 
 namespace Umpirage.District.Pitchers;
 
-/// <summary>One sheet on pitchers under one code, asked with every fact known.</summary>
+/// <summary>One sheet under one code, asked with every fact known.</summary>
 internal sealed class Limit(Table table)
 {
     private readonly Dictionary<string, int> facts = table.Sheet.Bound.Facts.ToDictionary(f => f.Name, f => f.Index);
@@ -26,7 +26,7 @@ internal sealed class Limit(Table table)
         return table.Sheet.BandOf(facts[fact], Math.Clamp(number, band.Low, band.High));
     }
 
-    public Cell Line(int[] asked) => table.At(asked) ?? throw new InvalidOperationException($"'{table.Sheet.Bound.Sheet.Name}' holds a pitcher's day for impossible");
+    public Cell Line(int[] asked) => table.At(asked) ?? throw new InvalidOperationException($"'{table.Sheet.Bound.Sheet.Name}' holds for impossible what was asked");
 
     public string Value(Cell line, string decision) => table.Sheet.Terms[table.Sheet.FactCount + decisions[decision]].Values[line.Values[decisions[decision]]];
 
@@ -35,6 +35,15 @@ internal sealed class Limit(Table table)
 
     /// <summary>The number a parameter sets; none where the code sets none.</summary>
     public int? Number(string parameter) => Taken(parameter).Quantity is { IsNone: false } number ? (int)number.Value : null;
+
+    /// <summary>The same, with what stands behind the point.</summary>
+    public double? Exactly(string parameter) => Taken(parameter).Quantity is { IsNone: false } number ? number.Value : null;
+
+    /// <summary>Where a parameter's value comes from.</summary>
+    public Citation Source(string parameter) => Taken(parameter).Citation;
+
+    /// <summary>How a parameter's value is written.</summary>
+    public string Said(string parameter) => Taken(parameter).Value;
 
     private Provenance Taken(string parameter) => table.Sheet.Values.First(v => Words.Same(v.Key.Name, parameter)).Value;
 

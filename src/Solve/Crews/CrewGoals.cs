@@ -93,5 +93,5 @@ internal static class CrewGoals
     }
 
     private static LinearExpr Metres(CrewModel model) => LinearExpr.WeightedSum(model.Seats.Select(s => s.Var), model.Seats.Select(s =>
-        (s.Who.Person.Home is { } home ? (long)(1000 * Travel.Kilometres(home.Latitude, home.Longitude, s.Who.Game.Park.Latitude, s.Who.Game.Park.Longitude)) : 0L) + s.Who.Wishes * WishMetres));
+        (s.Who.Person.Home is { } home ? (long)(1000 * District.People.Earth.Kilometres(home.Latitude, home.Longitude, s.Who.Game.Park.Latitude, s.Who.Game.Park.Longitude)) : 0L) + s.Who.Wishes * WishMetres));
 }

@@ -48,6 +48,12 @@ public static class CalendarFile
     public static Imported Read(DistrictStore store, byte[] bytes, bool dryRun)
     {
         var faults = new List<FileFault>();
+        return Import.Rows(store, FileKind.Named("games")!, Rows(store, bytes, faults), faults, dryRun, null);
+    }
+
+    /// <summary>The events as rows of a file of games.</summary>
+    internal static List<FileRow> Rows(DistrictStore store, byte[] bytes, List<FileFault> faults)
+    {
         var rows = new List<FileRow>();
         Calendar? calendar = null;
         try { calendar = bytes.Length > CsvText.Largest ? null : Calendar.Load(new System.Text.UTF8Encoding(false, true).GetString(bytes)); }
@@ -79,7 +85,7 @@ public static class CalendarFile
                 ["day"] = Written.Day(DateOnly.FromDateTime(start)), ["start"] = Written.Clock(TimeOnly.FromDateTime(start)), ["status"] = GameFile.StatusWord(status), ["rest of"] = game.RestOf ?? "",
             }));
         }
-        return Import.Rows(store, FileKind.Named("games")!, rows, faults, dryRun, null);
+        return rows;
     }
 
     private static string Said(CalDateTime? start) =>

@@ -23,6 +23,9 @@ public static class Import
         return Rows(store, kind, CsvText.Read(bytes, kind.Columns, faults), faults, dryRun, book);
     }
 
+    /// <summary>Takes one row that was typed, by the rules of its file.</summary>
+    public static Imported Row(DistrictStore store, FileKind kind, IReadOnlyDictionary<string, string> cells) => Rows(store, kind, [new(1, cells)], [], dryRun: false, null);
+
     internal static Imported Rows(DistrictStore store, FileKind kind, List<FileRow> rows, List<FileFault> faults, bool dryRun, Codebook? book)
     {
         if (faults.Count > 0) return new(0, 0, 0, 0, faults);

@@ -15,6 +15,8 @@ public static class Doors
     {
         LookDeeds.Map(app);
         QuestionDeeds.Map(app);
+        PitchingDeeds.Map(app);
+        PlanDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);

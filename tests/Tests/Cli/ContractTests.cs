@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using Umpirage.District.Clock;
 
 namespace Umpirage.Tests.Cli;
 
@@ -77,7 +78,23 @@ public class ContractTests
     [InlineData("crossover", "softball/12U", "sofball/12U")]
     [InlineData("casebook", "no-such-folder")]
     [InlineData("replay", "no-such-file.game")]
+    [InlineData("diamond")]
+    [InlineData("diamond", "SB 11U")]
+    [InlineData("diamond", "SB 12U", "--pdf")]
+    [InlineData("stakeout")]
+    [InlineData("survey", "no-such-file.survey")]
+    [InlineData("survey", "README.md")]
+    [InlineData("gear", "no-such-file.gear")]
+    [InlineData("gear", "README.md")]
     [InlineData("replay", "--against", "README.md", "demo/pellwick-at-tarnholt.game")]
+    [InlineData("clock", "no-such-file.clock")]
+    [InlineData("clock", "README.md")]
+    [InlineData("clock", "demo/thunder.clock", "--at", "late")]
+    [InlineData("sun", "91", "0", "2026-05-16")]
+    [InlineData("sun", "41.4", "-88.1", "2026-05-16", "--zone", "Nowhere")]
+    [InlineData("heat", "94")]
+    [InlineData("heat", "94", "150")]
+    [InlineData("heat", "94", "50", "no such code")]
     [InlineData("chekc")]
     public void Unusable_input_exits_2_and_says_why(params string[] words)
     {
@@ -144,10 +161,66 @@ public class ContractTests
         Directory.Delete(folder, true);
     }
 
+    [Fact]
+    public void The_clock_the_sun_and_the_heat_answer_with_their_cautions()
+    {
+        var (code, text, _) = Run("clock", "demo/thunder.clock", "--at", "18:52");
+        Assert.Equal(0, code);
+        Assert.Contains("restart not before 19:22", text);
+        Assert.Contains(Cautions.Storm, text);
+        (code, text, _) = Run("sun", "40.9", "-74.3", "1990-06-25", "--zone", "America/New_York");
+        Assert.Equal(0, code);
+        Assert.Contains("sunrise     05:26", text); // Almanac for Computers, US Naval Observatory, 1990, worked example
+        Assert.Contains(Cautions.Dark, text);
+        (code, text, _) = Run("heat", "94", "50", "BB-12");
+        Assert.Equal(0, code);
+        Assert.Contains("0.1 below the danger band", text);
+        Assert.Contains(Cautions.Heat, text);
+    }
+
+    [Fact]
+    public void A_field_is_told_drawn_staked_and_surveyed()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        foreach (var (kind, begins) in ((string, string)[])[("--svg", "<svg"), ("--pdf", "%PDF"), ("--dxf", "  0\nSECTION")])
+        {
+            var file = Path.Combine(folder, "field" + kind[2..]);
+            Assert.Equal(0, Run("diamond", "SB 12U", kind, file).Code);
+            Assert.StartsWith(begins, File.ReadAllText(file));
+        }
+        Directory.Delete(folder, true);
+        Assert.Contains("84 ft 10 1/4 in", Run("diamond", "SB 12U").Out);
+        var (code, text, _) = Run("diamond", "SB 12U", "BB 11-12");
+        Assert.Equal(1, code);
+        Assert.Contains("CLASH", text);
+        Assert.Contains("home to second: 84 ft 10 1/4 in", Run("stakeout", "SB 12U").Out);
+        (code, text, _) = Run("survey", "demo/low-field.survey");
+        Assert.Equal(1, code);
+        Assert.Contains("tape it again", text);
+    }
+
+    [Fact]
+    public void Gear_conforms_or_does_not()
+    {
+        var (code, text, _) = Run("gear", "demo/plate-meeting.gear");
+        Assert.Equal(1, code);
+        Assert.Contains("bat B: OUT", text);
+        Assert.Contains("REMOVAL LOG", text);
+        Assert.DoesNotContain("safe", text);
+    }
+
     [Theory]
+    [InlineData("diamond", "SB 12U", "--json")]
+    [InlineData("stakeout", "SB 12U", "--json")]
+    [InlineData("survey", "demo/low-field.survey", "--json")]
+    [InlineData("gear", "demo/plate-meeting.gear", "--json")]
     [InlineData("crossover", "softball/12U", "baseball/12U", "--json")]
     [InlineData("table", "infield fly", "baseball/10U", "--json")]
     [InlineData("tally", "infield fly", "--json")]
     [InlineData("check", "infield fly", "--json")]
+    [InlineData("clock", "demo/thunder.clock", "--at", "18:52", "--json")]
+    [InlineData("sun", "41.40", "-88.10", "2026-05-16", "--zone", "America/Chicago", "--json")]
+    [InlineData("heat", "94", "50", "BB-12", "--json")]
+    [InlineData("heat", "--globe", "78", "110", "94", "--json")]
     public void Json_can_be_read(params string[] words) => Assert.NotEqual(JsonValueKind.Undefined, JsonDocument.Parse(Run(words).Out).RootElement.ValueKind);
 }

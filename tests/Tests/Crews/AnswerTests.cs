@@ -85,5 +85,5 @@ public class AnswerTests
 
     /// <summary>A tenth of a degree of latitude: 11.12 km on a sphere of 6371.0088 km (IUGG mean radius).</summary>
     [Fact]
-    public void Kilometres_are_great_circle() => Assert.Equal(6371.0088 * 0.1 * Math.PI / 180, Travel.Kilometres(41.4, -88.1, 41.5, -88.1), 6);
+    public void Kilometres_are_great_circle() => Assert.Equal(6371.0088 * 0.1 * Math.PI / 180, Earth.Kilometres(41.4, -88.1, 41.5, -88.1), 6);
 }

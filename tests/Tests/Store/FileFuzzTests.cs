@@ -39,7 +39,7 @@ public class FileFuzzTests(ITestOutputHelper output)
             }
             output.WriteLine($"{taken} taken, {refused} refused in {clock.Elapsed.TotalSeconds:0.0} s");
             Assert.True(taken > count / 20 && refused > count / 5, $"{taken} taken, {refused} refused: that tries one side only");
-            Assert.Equal(FileKind.All.Count, kinds.Count);
+            Assert.Empty(FileKind.All.Select(k => k.Name).Except(kinds));
         }
         finally { File.Delete(file); }
     }

@@ -10,7 +10,7 @@ public sealed record TimeToTravel() : CrewConstraint("travel", "There is time to
     public override IEnumerable<Breach> Find(CrewPlan plan, Seated seat)
     {
         if (Before.Of(plan, seat).LastOrDefault(g => g.Seated is not null)?.Seated is not { } before || before.Game.Key == seat.Game.Key) yield break;
-        var (has, needs) = ((seat.Game.Start - before.Game.End).TotalMinutes, Travel.Minutes(before.Game, seat.Game));
+        var (has, needs) = ((seat.Game.Start - before.Game.End).TotalMinutes, Journey.Minutes(before.Game, seat.Game));
         if (has >= 0 && has < needs) yield return Broken(seat, $"{needs} min from {before.Game.Park.Name}, {has:0} are left", seat.Game.Code.SourceOf("travel speed"));
     }
 }

@@ -203,7 +203,7 @@ namespace Umpirage.Store.Postgres.Migrations
                         .HasColumnType("text");
 
                     b.Property<DateTime>("FromStart")
-                        .HasColumnType("timestamp with time zone");
+                        .HasColumnType("timestamp without time zone");
 
                     b.Property<string>("FromStatus")
                         .IsRequired()
@@ -217,7 +217,7 @@ namespace Umpirage.Store.Postgres.Migrations
                         .HasColumnType("text");
 
                     b.Property<DateTime>("ToStart")
-                        .HasColumnType("timestamp with time zone");
+                        .HasColumnType("timestamp without time zone");
 
                     b.Property<string>("ToStatus")
                         .IsRequired()

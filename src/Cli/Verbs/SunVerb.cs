@@ -1,0 +1,28 @@
+using NodaTime;
+using NodaTime.Text;
+using Umpirage.District.Clock;
+
+namespace Umpirage.Cli.Verbs;
+
+/// <summary>Sunrise, sunset and civil twilight of a day at a place, and where the sun stands at a moment.</summary>
+internal static class SunVerb
+{
+    public static int Run(Request request)
+    {
+        var (rest, zoneName) = request.Option("--zone");
+        (rest, var time) = rest.Option("--at");
+        if (rest.Words.Count != 3) { Console.Error.WriteLine("write a latitude, a longitude and a day: ./umpirage sun 41.40 -88.10 2026-05-16 --zone America/Chicago"); return Verb.Unusable; }
+        var faults = new List<string>();
+        var (latitude, longitude) = (Spot.Degrees(rest.Words[0], "the latitude", 90, faults), Spot.Degrees(rest.Words[1], "the longitude", 180, faults));
+        var day = LocalDatePattern.Iso.Parse(rest.Words[2]) is { Success: true } parsed && parsed.Value.Year is >= Almanac.FirstYear and <= Almanac.LastYear ? parsed.Value : (LocalDate?)null;
+        if (day is null) faults.Add($"the day is '{rest.Words[2]}'; write it as 2026-05-16, from {Almanac.FirstYear} to {Almanac.LastYear}");
+        var zone = zoneName is not null ? Spot.ZoneOf(zoneName, faults) : longitude is { } east ? Spot.ByLongitude(east) : null;
+        var at = time is not null && zone is not null ? WallClock.Read(time, day ?? new LocalDate(2026, 1, 1), zone, faults) : null;
+        foreach (var fault in faults) Console.Error.WriteLine(fault);
+        if (faults.Count > 0) return Verb.Unusable;
+        var answer = SunAnswer.Of(Almanac.Day(new(latitude!.Value, longitude!.Value, zone!), day!.Value), at, zoneName is not null);
+        if (request.Json) Json.Write(answer);
+        else Console.Write(ClockText.Of(answer));
+        return Verb.Fine;
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using System.Text;
+
+namespace Umpirage.District.Diamonds;
+
+/// <summary>A layout as two people with one tape stake it: the order of work, two tapes for every point, and what must come out.</summary>
+public sealed record StakeOut(Layout Layout, IReadOnlyList<string> Work, IReadOnlyList<Stake> Stakes, IReadOnlyList<Diagonal> Diagonals)
+{
+    public static StakeOut Of(Layout layout)
+    {
+        IReadOnlyList<Stake> stakes = [.. layout.Marks.Where(m => m.Staked && !Layout.Corners.Contains(m.Name)).Select(m => Of(layout, m)).OrderBy(s => s.From == "home" && s.AndFrom == "first" ? 0 : s.From == "home" ? 1 : 2)];
+        return new(layout, Steps(layout), stakes, Checks(layout));
+    }
+
+    /// <summary>Of the six pairs of corners the one whose tapes cross nearest to a right angle; a tape of no length says nothing.</summary>
+    private static Stake Of(Layout layout, Mark mark)
+    {
+        var corners = Layout.Corners.Select(c => (Name: c, At: layout[c])).Where(c => c.At.To(mark.At) > 0.5).ToList();
+        var pairs = from a in corners from b in corners where Index(a.Name) < Index(b.Name) select (A: a, B: b, Cut: Cut(a.At, b.At, mark.At));
+        // home comes before a slightly better cut: one tape end stays there
+        var (first, second, cut) = pairs.OrderByDescending(p => Math.Sin(p.Cut * Math.PI / 180) + (p.A.Name == "home" ? 0.15 : 0)).First();
+        var check = corners.Where(c => c.Name != first.Name && c.Name != second.Name).MinBy(c => c.At.To(mark.At));
+        return new(mark.Name, mark.At, first.Name, first.At.To(mark.At), second.Name, second.At.To(mark.At), check.Name, check.At.To(mark.At), cut);
+    }
+
+    private static int Index(string corner) => Layout.Corners.TakeWhile(c => c != corner).Count();
+
+    /// <summary>The angle between two tapes at the point, in degrees, 0 to 180.</summary>
+    private static double Cut(At a, At b, At at)
+    {
+        At u = a - at, v = b - at;
+        return Math.Acos(Math.Clamp((u.X * v.X + u.Y * v.Y) / (u.Length * v.Length), -1, 1)) * 180 / Math.PI;
+    }
+
+    private static List<string> Steps(Layout layout)
+    {
+        double bases = layout["home"].To(layout["first"]), across = layout["home"].To(layout["second"]);
+        var plate = layout.Marks.First(m => m.Made == Made.Rubber && m.Name != "home");
+        return
+        [
+            "Drive a nail at the rear point of home. Everything is taped from it.",
+            $"Stretch the tape from home through the middle of the field. Drive a nail at {Tape.Told(across)}: that is the middle of second base.",
+            $"Hold the tape's end at home and its {Tape.Told(2 * bases)} mark at second. A stick at the {Tape.Told(bases)} mark, pulled tight toward first, stands at first's outer back corner. (Two people: loop both ends over the nails.)",
+            "Carry the same stick over to the other side and pull tight: that is third's outer back corner.",
+            $"Check before anything else: first to third must read {Tape.Told(across)}, and each side {Tape.Told(bases)}. If first to third is off, second is off its line: begin again from the nail at second.",
+            "First and third lie wholly inside the square, their outer corners at the stakes. Second lies with its middle on the nail.",
+            $"Stretch a string from home to second. The front edge of the pitcher's plate lies across it at {Tape.Told(layout["home"].To(plate.At))} from home, square to the string.",
+            "Tape the other points from the table: strike a short arc from the first corner, another from the second; the stake stands where they cross. Work through all points of one pair of corners before moving the tape's end.",
+            "Read the check tape for every stake, and write down what it read.",
+        ];
+    }
+
+    private static List<Diagonal> Checks(Layout layout)
+    {
+        List<Diagonal> checks = [];
+        foreach (var (from, to) in ((string, string)[])[("home", "second"), ("first", "third"), ("home", "first"), ("first", "second"), ("second", "third"), ("third", "home")])
+            checks.Add(new(from, to, layout[from].To(layout[to])));
+        var plate = layout.Marks.First(m => m.Made == Made.Rubber && m.Name != "home");
+        foreach (var corner in Layout.Corners) checks.Add(new(corner, plate.Name, layout[corner].To(plate.At)));
+        return checks;
+    }
+
+    /// <summary>The sheet as text, for a terminal or a page of paper.</summary>
+    public string Text()
+    {
+        var text = new StringBuilder();
+        text.AppendLine($"STAKE-OUT  {Layout.Code.Address}").AppendLine($"{string.Join(" <- ", Layout.Code.LayerNames)}").AppendLine();
+        text.AppendLine("ORDER OF WORK (two people, one tape, a string, nails)");
+        foreach (var (step, at) in Work.Select((s, i) => (s, i + 1))) text.AppendLine(CultureInfo.InvariantCulture, $"  {at}. {step}");
+        text.AppendLine().AppendLine("MUST COME OUT");
+        foreach (var diagonal in Diagonals) text.AppendLine($"  {diagonal.InWords}");
+        text.AppendLine().AppendLine("TAPES (nearest 1/8 inch)");
+        var wide = Stakes.Max(s => s.Mark.Length);
+        foreach (var pair in Stakes.GroupBy(s => (s.From, s.AndFrom)))
+        {
+            text.AppendLine($"  {"from " + pair.Key.From + " and " + pair.Key.AndFrom}");
+            foreach (var s in pair)
+                text.AppendLine($"    {s.Mark.PadRight(wide)}  {Tape.Told(s.Reading),17}  {Tape.Told(s.AndReading),17}   check {Tape.Told(s.CheckReading)} from {s.Check}{(s.Cut is < 20 or > 160 ? "  (the tapes cross flat: check it)" : "")}");
+        }
+        List<string> toLookUp = [.. Layout.Measures.Unchecked];
+        if (toLookUp.Count > 0) text.AppendLine().AppendLine($"Values not checked against a book; look them up before the first game: {string.Join(", ", toLookUp)}.");
+        text.AppendLine().AppendLine("Advice from a stated edition; the printed rule book and the local authority rule.");
+        return text.ToString();
+    }
+}
