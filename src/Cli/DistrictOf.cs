@@ -24,7 +24,8 @@ internal static class DistrictOf
         }
         if (demo) Directory.CreateDirectory(Path.GetDirectoryName(place.File!)!);
         var store = place.Ready();
-        store.Codes = () => Library.Codes(request);
+        var codes = new Lazy<Rules.Codes.Codebook>(() => Library.Codes(request));
+        store.Codes = () => codes.Value;
         if (demo)
         {
             store.Today = DateOnly.FromDateTime(Oslemoor.Now);

@@ -23,7 +23,7 @@ public static class CrewGuard
     {
         if (store.Codes is null) return [];
         store.ChangeTracker.DetectChanges();
-        var codes = new UmpiresCodes(store.Codes());
+        var codes = UmpiresCodes.For(store.Codes());
         var before = Breaches(store, CrewReader.Read(store), codes).ToHashSet();
         return [.. Breaches(store, CrewReader.Pending(store), codes).Where(b => !before.Contains(b))];
     }
@@ -57,7 +57,7 @@ public static class CrewGuard
     {
         if (store.Codes is null) return [];
         var all = new List<Breach>();
-        var codes = new UmpiresCodes(store.Codes());
+        var codes = UmpiresCodes.For(store.Codes());
         // opening one place never bars another, but a minor's partner may change: looked at until nothing is left
         for (var round = 0; round < 10; round++)
         {

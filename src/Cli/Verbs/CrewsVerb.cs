@@ -31,7 +31,7 @@ internal static class CrewsVerb
         }
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
-        var codes = new UmpiresCodes(Library.Codes(request));
+        var codes = UmpiresCodes.For(store.Codes!());
         var records = CrewReader.Read(store);
         return asked.Deed switch
         {

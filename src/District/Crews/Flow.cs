@@ -1,13 +1,15 @@
 namespace Umpirage.District.Crews;
 
 /// <summary>A small network and the greatest flow through it (shortest augmenting paths; Edmonds and Karp 1972).</summary>
-internal sealed class Flow
+public sealed class Flow
 {
     private readonly List<List<int>> from = [];
     private readonly List<(int To, int Left)> edges = [];
 
+    /// <summary>Adds a node and tells its number.</summary>
     public int Node() { from.Add([]); return from.Count - 1; }
 
+    /// <summary>An edge from one node to another that so much may flow through.</summary>
     public void Edge(int a, int b, int capacity)
     {
         from[a].Add(edges.Count);
@@ -16,6 +18,7 @@ internal sealed class Flow
         edges.Add((a, 0));
     }
 
+    /// <summary>The most that can flow from source to sink. Asked once.</summary>
     public int Greatest(int source, int sink)
     {
         var total = 0;

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 
@@ -9,6 +10,11 @@ public sealed class UmpiresCodes(Codebook book)
 {
     private readonly ConcurrentDictionary<(string Address, DateOnly Day), UmpiresCode> byDay = [];
     private readonly ConcurrentDictionary<string, SheetUnder> bySheet = [];
+
+    private static readonly ConditionalWeakTable<Codebook, UmpiresCodes> Kept = [];
+
+    /// <summary>The one for a codebook: what was worked out for it is kept as long as it is.</summary>
+    public static UmpiresCodes For(Codebook book) => Kept.GetValue(book, b => new(b));
 
     public Codebook Book => book;
 

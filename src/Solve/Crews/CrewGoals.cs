@@ -14,15 +14,15 @@ internal static class CrewGoals
     /// <summary>Metres that a broken wish weighs as much as (our own choice).</summary>
     private const int WishMetres = 5000;
 
-    public static IEnumerable<Part> Of(CrewTask task, CrewModel model)
+    public static IEnumerable<Part> Of(CrewTask task, Candidates candidates, CrewModel model)
     {
         // when short, the youth base goes first, then the second umpire; a game without any comes last.
         // greatest flows over hours, grades and offers bound what any plan can fill: told to the search, it need not prove that again
-        var required = task.Games.Sum(g => g.Division.Crew);
-        var (plates, all) = (task.Games.Count - Forecast.Most(task.Plan, task.Games, platesOnly: true), required - Forecast.Most(task.Plan, task.Games));
+        var (plates, required, all) = (Relaxation.Open(task, candidates, p => p == CrewPlace.Plate), Relaxation.Open(task, candidates, CrewPlace.IsRequired), Relaxation.Open(task, candidates, _ => true));
         var (plate, bases, youth) = (Open(task, model, p => p == CrewPlace.Plate), Open(task, model, p => p != CrewPlace.Plate && CrewPlace.IsRequired(p)), Open(task, model, p => !CrewPlace.IsRequired(p)));
         yield return new("games without an umpire", LinearExpr.Sum(plate), plates);
-        model.Model.Add(LinearExpr.Sum(plate.Concat(bases)) >= all);
+        model.Model.Add(LinearExpr.Sum(plate.Concat(bases)) >= required);
+        model.Model.Add(LinearExpr.Sum(plate.Concat(bases).Concat(youth)) >= all);
         yield return new("places without an umpire, played with one less", LinearExpr.Sum(bases), 0);
         yield return new("youth bases dropped", LinearExpr.Sum(youth), 0);
         yield return new("changes to what is published", Changes(task, model), 0);

@@ -20,10 +20,10 @@ public static class CrewSearch
         var candidates = new Candidates(task);
         var model = new CrewModel(task, candidates);
         var stages = new List<Stage>();
-        var best = stop.IsCancellationRequested ? null : Greedy.Of(task, candidates, [.. model.Seats.Select(s => s.Who)]);
-        PartialVariableAssignment? whole = null;
+        IReadOnlyList<Candidate> seats = [.. model.Seats.Select(s => s.Who)];
+        var best = stop.IsCancellationRequested ? null : new Filling(task, candidates, seats).Keep().Fill().Chain(stop).Fill().Taken;
         var stopped = false;
-        var goals = CrewGoals.Of(task, model).ToList();
+        var goals = CrewGoals.Of(task, candidates, model).ToList();
         for (var i = 0; i < goals.Count && !stopped; i++)
         {
             var share = (task.Seconds - clock.Elapsed.TotalSeconds) * Shares[i];
@@ -31,16 +31,16 @@ public static class CrewSearch
             var (priority, cost, least) = goals[i];
             if (least > 0) model.Model.Add(cost >= least);
             model.Model.Minimize(cost);
-            if (whole is not null) model.Model.Model.SolutionHint = whole;
-            else for (var s = 0; s < model.Seats.Count; s++) model.Model.AddHint(model.Seats[s].Var, best![s]);
+            model.Model.ClearHints();
+            for (var s = 0; s < model.Seats.Count; s++) model.Model.AddHint(model.Seats[s].Var, best![s]);
             var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{share},num_workers:{task.Workers},random_seed:{task.Seed},linearization_level:2") };
             var began = clock.Elapsed;
             CpSolverStatus status;
             using (stop.Register(solver.StopSearch)) status = solver.Solve(model.Model);
-            if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible) || solver.Response is not { } response) { stopped = true; break; }
+            if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible)) { stopped = true; break; }
             best = [.. model.Seats.Select(s => solver.BooleanValue(s.Var))];
-            // every variable is told again, so that the next begins where this one ended
-            whole = new() { Vars = { Enumerable.Range(0, response.Solution.Count) }, Values = { response.Solution } };
+            // while it is about coverage, a priority is found without a look at the later ones: what still fits is filled, so that a hurried search leaves nothing open for no reason
+            if (i < 2) best = new Filling(task, candidates, seats, best).Fill().Taken;
             var value = solver.Value(cost);
             stages.Add(new(priority, value, Math.Clamp((long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), least, value), (clock.Elapsed - began).TotalSeconds));
             model.Model.Add(cost <= value);
@@ -68,7 +68,11 @@ public static class CrewSearch
             plan = breaches.DistinctBy(b => (b.Game, b.Place)).Aggregate(plan, (p, b) => p.With(p.Game(b.Game)!, b.Place, null));
         var changes = task.Games.SelectMany(g => CrewPlace.All.Select(p => (Game: g, Place: p)))
             .Select(x => new CrewChange(x.Game, x.Place, In(task.Plan, x.Game, x.Place), In(plan, x.Game, x.Place))).Where(c => c.From?.Key != c.To?.Key).ToList();
-        return new(plan, stages, changes, Shortage.Of(plan, task.Games), Recount(plan, task.Games), stopped, clock.Elapsed.TotalSeconds);
+        var open = Shortage.Of(plan, task.Games);
+        // what was filled besides counts, too
+        int[] left = [open.Count(o => o.Place == CrewPlace.Plate), open.Count(o => o.Place != CrewPlace.Plate && CrewPlace.IsRequired(o.Place)), open.Count(o => !CrewPlace.IsRequired(o.Place))];
+        for (var i = 0; i < Math.Min(left.Length, stages.Count); i++) stages[i] = stages[i] with { Value = left[i], Bound = Math.Min(stages[i].Bound, left[i]) };
+        return new(plan, stages, changes, open, Recount(plan, task.Games), stopped, clock.Elapsed.TotalSeconds);
     }
 
     private static CrewPerson? In(CrewPlan plan, CrewGame game, string place) => plan.CrewOf(game).FirstOrDefault(s => s.Place == place)?.Person;

@@ -52,6 +52,45 @@ internal sealed class TripBranch
     }
 
 
+    /// <summary>Every way to give out the second round after the first, the cheapest first: they share the work.</summary>
+    public IReadOnlyList<(int[] Games, int Cost)> Openings()
+    {
+        for (var c = 0; c < crews; c++) Put(c, from, c);
+        var found = new List<(int[], int)>();
+        void Next(int crew, int set, int[] chosen, int spent)
+        {
+            if (crew == crews) { found.Add(([.. chosen], spent)); return; }
+            for (var left = full & ~set; left != 0; left &= left - 1)
+            {
+                var game = System.Numerics.BitOperations.TrailingZeroCount(left);
+                if (!May(crew, from + 1, game)) continue;
+                chosen[crew] = game;
+                Next(crew + 1, set | 1 << game, chosen, spent + task.Distance[task.Home[from][crew]][task.Home[from + 1][game]]);
+            }
+        }
+        Next(0, 0, new int[crews], 0);
+        for (var c = 0; c < crews; c++) Take(c, from);
+        return [.. found.OrderBy(f => f.Item2)];
+    }
+
+    /// <summary>Searches everything that begins so; false when it was stopped.</summary>
+    public bool Run((int[] Games, int Cost) opening)
+    {
+        for (var c = 0; c < crews; c++) { Put(c, from, c); Put(c, from + 1, opening.Games[c]); }
+        if (from + 1 < to) Round(from + 2, opening.Cost);
+        else Told(opening.Cost);
+        for (var c = 0; c < crews; c++) { Take(c, from + 1); Take(c, from); }
+        return !stopped;
+    }
+
+    private void Told(int spent)
+    {
+        if (spent >= (Others is null ? Best : Math.Min(Best, Others()))) return;
+        Best = spent;
+        Found = [.. games.Select(g => g.ToArray())];
+        Better?.Invoke(spent, Found);
+    }
+
     private void Put(int crew, int round, int game)
     {
         games[crew][round] = game;
@@ -117,12 +156,7 @@ internal sealed class TripBranch
         if (crew == crews)
         {
             if (round < to) { Round(round + 1, spent); return; }
-            if (spent < Best)
-            {
-                Best = spent;
-                Found = [.. games.Select(g => g.ToArray())];
-                Better?.Invoke(spent, Found);
-            }
+            Told(spent);
             return;
         }
         if ((++Nodes & 0xFFF) == 0 && stop()) stopped = true;
