@@ -34,8 +34,12 @@ public static class PlanPdf
     }
 
     /// <summary>The largest of the usual scales at which a window fits; 1 to so many.</summary>
-    private static int Scale(Window window, double wide, double tall) =>
-        Scales.First(s => Paper(window.Wide, s) <= wide && Paper(window.Tall, s) <= tall);
+    private static int Scale(Window window, double wide, double tall)
+    {
+        bool Fits(int s) => Paper(window.Wide, s) <= wide && Paper(window.Tall, s) <= tall;
+        // a ground larger than any of them goes on in steps of the largest
+        return Scales.FirstOrDefault(Fits) is > 0 and var usual ? usual : Enumerable.Range(2, 1000).Select(k => k * Scales[^1]).First(Fits);
+    }
 
     /// <summary>Feet of ground as points of paper.</summary>
     private static double Paper(double feet, int scale) => feet * Tape.MetresInAFoot * MetreInPoints / scale;

@@ -17,8 +17,8 @@ public sealed record Window(string Name, At Low, At High, IReadOnlyList<Dimensio
         var coach = (layout["coach's box, first base, corner level with the base"] + layout["coach's box, first base, corner toward home"]) * 0.5 + new At(away * 1.8, -away * 0.6);
         List<(string, At)> labels = [("on-deck circle", deck + new At(0, -5)), ("on-deck circle", deck.Mirrored() + new At(0, -5)), ("coach's box", coach), ("coach's box", coach.Mirrored())];
         if (layout.Bows.FirstOrDefault(b => b.Made == Made.Grass) is { } line) labels.Add(("grass line", line.Along(0.72) + new At(0, -away)));
-        return new("The infield", new(-wide, points.Min(p => p.Y) - 3), new(wide, points.Max(p => p.Y) + 4), Dimension.OfInfield(layout),
-            [("home", new(0, -away / 2 - 1)), ("first", first + new At(away, 0.5)), ("second", second + new At(0, away / 2)), ("third", first.Mirrored() + new At(-away, 0.5)), .. labels]);
+        return new("The infield", new(-wide, points.Min(p => p.Y) - 6), new(wide, points.Max(p => p.Y) + 4), Dimension.OfInfield(layout),
+            [("home", new(0, points.Min(p => p.Y) - away / 2 - 0.5)), ("first", first + new At(away, 0.5)), ("second", second + new At(0, away / 2)), ("third", first.Mirrored() + new At(-away, 0.5)), .. labels]);
     }
 
     public static Window Whole(Layout layout)

@@ -17,6 +17,13 @@ public sealed class Measures
         "catcher's box measured from", "grace for bases and plate", "one tape reading is good to", "chalk too near other chalk",
     ];
 
+    /// <summary>What a code may leave unset: there is no such thing on its field.</summary>
+    private static readonly string[] MayBeNone =
+    [
+        "coach's box depth", "shortest fence", "longest fence", "fence advised at the lines", "fence advised in centre", "backstop advised", "grass line radius", "circle radius", "mound across",
+        "pitcher's plate behind the middle of the mound", "catcher's box width",
+    ];
+
     private readonly Dictionary<string, Provenance> values;
 
     private Measures(Code code, Dictionary<string, Provenance> values) => (Code, this.values) = (code, values);
@@ -37,6 +44,8 @@ public sealed class Measures
         if (findings.Count == before)
             foreach (var name in Needed.Where(n => !values.ContainsKey(n)))
                 findings.Add(new(FindingKind.BlankCell, Sheets[0], 0, $"'{name}' has no value for {code.Address}"));
+        foreach (var (name, value) in values.Where(v => v.Value.Quantity is { IsNone: true } && Needed.Contains(v.Key) && !MayBeNone.Contains(v.Key)))
+            findings.Add(new(FindingKind.ImpossibleValue, value.File, value.Line, $"'{name}' is none for {code.Address}; a field cannot be laid out without it"));
         return findings.Count > before ? null : new(code, values);
     }
 

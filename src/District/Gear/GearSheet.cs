@@ -15,6 +15,7 @@ public static class GearSheet
         {
             text.AppendLine($"{piece.Item.Name}: {(piece.Conforms ? "CONFORMS" : piece.Item.Kind.Kept ? "OUT" : "NOT AS REQUIRED")}");
             if (piece.Mark is not null) text.AppendLine($"  {piece.Mark}");
+            if (piece.Conforms && piece.Item.Remarks.Count == 0) text.AppendLine("  nothing was found on it");
             foreach (var reason in piece.Reasons) text.AppendLine($"  {reason.InWords}");
             if (!piece.Conforms && piece.Costs.Count == 0) foreach (var ruling in piece.Rulings) text.AppendLine($"  {ruling}");
             foreach (var todo in piece.Do) text.AppendLine($"  do: {todo}");

@@ -59,7 +59,8 @@ public sealed class Inspector
         }
         if (findings.Count > before) return null;
         var together = Choices(remarks).Select(r => Rule(table, item, r, at)).OfType<Ruling>().ToList();
-        if (findings.Count > before) return null;
+        // none is left where all that was said cannot be; another piece may have been told so already
+        if (findings.Count > before || together.Count == 0) return null;
         // faults that only show together
         if (reasons.Count == 0)
             reasons.AddRange(together.Select(r => (Ruling: r, Failed: Failing(item.Kind, r))).Where(r => r.Failed is not null).Select(r => Reason(r.Ruling, r.Failed!, remarks[^1])));
@@ -115,7 +116,7 @@ public sealed class Inspector
     {
         List<List<Remark>> all = [[]];
         foreach (var fact in remarks.GroupBy(r => FactOf(r.Said), StringComparer.OrdinalIgnoreCase))
-            all = [.. all.SelectMany(before => fact.Select(r => before.Append(r).ToList()))];
+            all = [.. all.SelectMany(before => fact.DistinctBy(r => r.Said).Select(r => before.Append(r).ToList()))];
         return all;
     }
 
