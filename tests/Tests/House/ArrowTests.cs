@@ -20,6 +20,10 @@ public partial class ArrowTests
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
         ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Fits", "Numbers drawn from answers: what is forgotten, how able, how hard, how strict.", ["Ground"]),
+        ("District", "Clinic", "Teach, drill, certify: questions and lessons drawn from the codes.", ["Ground", "Codes", "Plays", "Fits"]),
+        ("District", "Mechanics", "Where each umpire stands and who calls what, by manual, crew, bases, outs and hit.", ["Ground", "Codes"]),
+        ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
@@ -34,7 +38,7 @@ public partial class ArrowTests
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Finder/Finder.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Today|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Diamonds|Fits|Clinic|Mechanics|Visits|Today|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]
