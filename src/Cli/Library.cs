@@ -44,6 +44,9 @@ internal static class Library
 
     public static IEnumerable<SourceText> Asked(Request request) => Files(Path.Combine(request.Codes, "asked"), "*.asked").Select(Text);
 
+    /// <summary>The sentences in which facts are told and decisions asked for.</summary>
+    public static IEnumerable<SourceText> Phrases(Request request) => Files(Path.Combine(request.Codes, "phrases"), "*.phrases").Select(Text);
+
     /// <summary>The list of synonyms; an empty one where codes have none.</summary>
     public static SourceText Synonyms(Request request)
     {
