@@ -11,7 +11,7 @@ internal static class Verb
     {
         ["find"] = FindVerb.Run, ["rule"] = RuleVerb.Run, ["ask"] = AskVerb.Run, ["check"] = CheckVerb.Run, ["casebook"] = CasebookVerb.Run,
         ["crossover"] = CrossoverVerb.Run, ["table"] = TableVerb.Run, ["tally"] = TallyVerb.Run, ["pack"] = PackVerb.Run, ["replay"] = ReplayVerb.Run,
-        ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["fit"] = FitVerb.Run, ["bank"] = BankVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
+        ["import"] = ImportVerb.Run, ["export"] = ExportVerb.Run, ["fit"] = FitVerb.Run, ["bank"] = BankVerb.Run, ["lesson"] = LessonVerb.Run, ["backup"] = BackupVerb.Run, ["restore"] = BackupVerb.Restore,
     };
 
     public static int Run(string[] args)
@@ -51,6 +51,7 @@ internal static class Verb
           ./umpirage import KIND FILE [--dry-run]   takes a CSV file in, all of it or nothing
           ./umpirage export KIND                 writes it out again
           ./umpirage backup FILE                 everything in one file, and back: ./umpirage restore FILE
+          ./umpirage lesson CODE CODE --out FOLDER   slides, handout and key on what differs, with a file of your own
           ./umpirage bank [CODE] [SHEET...]      questions drawn from the codes; bank --coverage counts what they exercise
           ./umpirage fit FILE.csv                the questions of a test by slope and difficulty (two-parameter model)
           ./umpirage pack CODE FILE              one division's code, small enough for a phone

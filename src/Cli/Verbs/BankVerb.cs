@@ -56,7 +56,7 @@ internal static class BankVerb
         {
             Console.WriteLine($"{question.Id}  {question.Sheet}\n  {question.Situation}\n  {question.Ask}");
             foreach (var (choice, i) in question.Choices.Select((c, i) => (c, i))) Console.WriteLine($"    {(char)('a' + i)}  {choice.Text}{(choice.Right ? "   <- right" : choice.Had is null ? "" : $"   (had it been so: {choice.Had})")}");
-            Console.WriteLine($"  {question.Title} [{question.Rule}]; {question.Source}{(question.Reason is null ? "" : $"\n  {question.Reason}")}\n");
+            Console.WriteLine($"  {question.Title} [{question.Rule}]; {question.Source}{(question.Reason is null ? "" : $"\n  {question.Reason}")}{(question.Caution is null ? "" : $"\n  {question.Caution}")}\n");
         }
         Console.WriteLine($"{questions.Count} questions, {code.Address}");
         return findings.Count == 0 ? Verb.Fine : Verb.No;

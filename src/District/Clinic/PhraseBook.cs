@@ -15,6 +15,7 @@ public sealed class PhraseBook
     private readonly Dictionary<(string Sheet, string Decision), IReadOnlyList<string>> others = new(Folded);
     private readonly Dictionary<string, (string One, string Many)> units = new(StringComparer.Ordinal);
 
+    private readonly Dictionary<string, string> cautions = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, string> settings = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, IReadOnlyList<string>> leads = new(StringComparer.OrdinalIgnoreCase);
 
@@ -27,6 +28,7 @@ public sealed class PhraseBook
     internal bool Other(string sheet, string decision, IReadOnlyList<string> answers) => others.TryAdd((sheet, decision), answers);
     internal bool Set(string sheet, string sentence) => settings.TryAdd(sheet, sentence);
     internal bool Lead(string sheet, IReadOnlyList<string> facts) => leads.TryAdd(sheet, facts);
+    internal bool Warn(string group, string sentence) => cautions.TryAdd(group, sentence);
     internal void Unit(string unit, string one, string many) => units[unit] = (one, many);
 
     /// <summary>The sentence for a fact's value; null when nobody wrote one.</summary>
@@ -43,6 +45,9 @@ public sealed class PhraseBook
 
     /// <summary>The sentence that sets the scene for a sheet; null where its facts do that themselves.</summary>
     public string? Setting(string sheet) => settings.GetValueOrDefault(sheet);
+
+    /// <summary>What is said beside every ruling of a group of subjects, such as safety; null where nothing is.</summary>
+    public string? Caution(string group) => cautions.GetValueOrDefault(group);
 
     /// <summary>Facts without which nobody would know what the play is about: they are always told, and first. Null: the sheet's first fact, unless there is a setting.</summary>
     public IReadOnlyList<string>? Leads(string sheet) => leads.GetValueOrDefault(sheet);

@@ -46,6 +46,11 @@ public static class PhraseReader
                 if (sheet is null || !Decision(sheet, key[5..], line.Number, Fault)) continue;
                 fresh = phrases.Other(name, key[5..], [.. rest.Split('|').Select(a => a.Trim())]);
             }
+            else if (key.StartsWith("caution ", StringComparison.Ordinal) && sheet is null)
+            {
+                if (book.Sheets.All(s => !Words.Same(s.Group, key[8..]))) Fault(FindingKind.UnknownWord, line.Number, $"there is no group '{key[8..]}'; {Words.Offer(key[8..], [.. book.Sheets.Select(s => s.Group).Distinct()])}");
+                fresh = phrases.Warn(key[8..], rest);
+            }
             else if (key == "setting" && sheet is not null) fresh = phrases.Set(name, rest);
             else if (key == "begins with" && sheet is not null)
             {

@@ -7,11 +7,12 @@ public sealed record Choice(string Text, bool Right, string? Had);
 
 /// <summary>
 /// A question drawn from a decision table: the situation in plain words, what is asked, the answers offered, and why. <paramref name="Given"/> is the same
-/// situation in the sheet's words, from which the engine can rule it again. The id stays the same as long as the facts asked with do.
+/// situation in the sheet's words, from which the engine can rule it again. The id stays the same as long as the facts asked with do. <paramref name="Caution"/>
+/// is said with the answer wherever the question is asked.
 /// </summary>
 public sealed record Question(
     string Id, string Sheet, string Group, string Code, string Decision, string Rule, string Situation, IReadOnlyList<string> Given, string Ask,
-    IReadOnlyList<Choice> Choices, string Title, string? Reason, string Source, bool Verified)
+    IReadOnlyList<Choice> Choices, string Title, string? Reason, string Source, bool Verified, string? Caution)
 {
     /// <summary>The answer that is right.</summary>
     public string Answer => Choices.First(c => c.Right).Text;

@@ -3,14 +3,15 @@ using Umpirage.Rules.Codes;
 namespace Umpirage.District.Clinic;
 
 /// <summary>Tells facts of one sheet under one code: as sentences, and in the sheet's own words. A band of numbers is told by a number at its edge.</summary>
-internal sealed class Teller(CodeSheet sheet, PhraseBook phrases)
+/// <param name="also">A second code under which a number has to lie in the same band.</param>
+internal sealed class Teller(CodeSheet sheet, PhraseBook phrases, CodeSheet? also = null)
 {
     /// <summary>The sentence for a fact's value.</summary>
     public string Sentence(int fact, int value)
     {
         var term = sheet.Terms[fact];
         if (Number(fact, value) is { } number && phrases.Number(term.Sheet, term.Name, number, term.Term.Band!.Unit) is { } counted) return counted;
-        return phrases.Fact(term.Sheet, term.Name, term.Values[value]) ?? $"{char.ToUpperInvariant(term.Name[0])}{term.Name[1..]}: {term.Values[value]}.";
+        return phrases.Fact(term.Sheet, term.Name, term.Values[value]) ?? $"{LessonMaker.Upper(term.Name)}: {term.Values[value]}.";
     }
 
     /// <summary>What is told: the scene, then the facts that make it plain what the play is about, then the others in the sheet's order.</summary>
@@ -33,6 +34,16 @@ internal sealed class Teller(CodeSheet sheet, PhraseBook phrases)
 
     /// <summary>The whole number of a band that lies nearest to where the ruling turns; a fraction when no whole one lies in it; null for a fact in words.</summary>
     public double? Number(int fact, int value)
+    {
+        if (also is null) return Number(sheet, fact, value);
+        foreach (var number in (double?[])[Number(sheet, fact, value), Number(also, fact, value)])
+            if (number is { } n && Lies(sheet, fact, n, value) && Lies(also, fact, n, value)) return n;
+        return null;
+    }
+
+    private static bool Lies(CodeSheet sheet, int fact, double number, int value) => sheet.Edges.ContainsKey(fact) && sheet.BandOf(fact, number) == value;
+
+    private static double? Number(CodeSheet sheet, int fact, int value)
     {
         if (!sheet.Edges.TryGetValue(fact, out var edges) || edges.Length == 0) return null;
         var band = sheet.Terms[fact].Term.Band!;
