@@ -9,7 +9,10 @@ internal static class Stamp
     {
         var hash = 14695981039346656037UL;
         foreach (var c in text) hash = (hash ^ c) * 1099511628211UL;
-        return hash ^ hash >> 29;
+        // the last letters alone would hardly move the number: stirred as in MurmurHash3 (Appleby, public domain)
+        hash = (hash ^ hash >> 33) * 0xFF51AFD7ED558CCD;
+        hash = (hash ^ hash >> 33) * 0xC4CEB9FE1A85EC53;
+        return hash ^ hash >> 33;
     }
 
     public static string Of(string text)

@@ -21,9 +21,9 @@ public partial class ArrowTests
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
         ("District", "Diamonds", "Views of the field with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
         ("District", "Fits", "Numbers drawn from answers: what is forgotten, how able, how hard, how strict.", ["Ground"]),
-        ("District", "Clinic", "Teach, drill, certify: questions and lessons drawn from the codes.", ["Ground", "Codes", "Plays", "Fits", "Diamonds"]),
+        ("District", "Clinic", "Teach, drill, certify: questions and lessons drawn from the codes.", ["Ground", "Codes", "Plays", "People", "Fits", "Diamonds"]),
         ("District", "Mechanics", "Where each umpire stands and who calls what, by manual, crew, bases, outs and hit.", ["Ground", "Codes"]),
-        ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "People", "Fits"]),
+        ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "Codes", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
