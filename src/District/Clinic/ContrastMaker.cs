@@ -32,12 +32,14 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
             }
             left.RemoveAll(contrast.Lines.Contains);
             // two lines may be shown by what is the same play once everything that does not matter is left out
-            var same = made.FindIndex(m => m.Situation == contrast.Situation && m.Turns.SequenceEqual(contrast.Turns));
+            var same = made.FindIndex(m => m.Situation == contrast.Situation && m.Turns.Select(Ruled).SequenceEqual(contrast.Turns.Select(Ruled)));
             if (same < 0) made.Add(contrast);
             else made[same] = made[same] with { Lines = [.. made[same].Lines, .. contrast.Lines] };
         }
         return made;
     }
+
+    private static (string, string, string) Ruled(Turn turn) => (turn.Decision, turn.Here, turn.There);
 
     private Contrast? Show(RulingDifference line, List<RulingDifference> left)
     {

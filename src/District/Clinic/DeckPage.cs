@@ -35,7 +35,7 @@ public static class DeckPage
         switch (slide.Kind)
         {
             case SlideKind.Opening:
-                page.AppendLine($"<div class=\"middle\"><h1>{Safe(LessonMaker.Upper(lesson.There.Game))} {Safe(lesson.There.Division)}</h1><p class=\"lead\">for {Safe(lesson.Audience)}s who know {Safe(here)}</p><p>{lesson.All.Count} plays are ruled otherwise, {lesson.Numbers.Count} numbers differ.<br>All of them are in your handout. We look at {lesson.Slides.Count(s => s.Kind == SlideKind.Pair)} plays together.</p></div>");
+                page.AppendLine($"<div class=\"middle\"><h1>{Safe(there)}</h1><p class=\"lead\">for {Safe(lesson.Audience)}s who know {Safe(here)}</p><p>{lesson.All.Count} plays are ruled otherwise, {lesson.Numbers.Count} numbers differ.<br>All of them are in your handout. We look at {lesson.Slides.Count(s => s.Kind == SlideKind.Pair)} plays together.</p></div>");
                 return;
             case SlideKind.Closing:
                 page.AppendLine("<div class=\"middle\"><h1>Take home</h1><ul class=\"lead\"><li>The handout has every difference, with its source.</li><li>Cover the last column and rule it yourself.</li><li>The printed rule book and local rules decide.</li></ul></div>");
@@ -59,7 +59,7 @@ public static class DeckPage
                 page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(contrast.Sheet))}.</b> {Safe(contrast.Situation)}</td><td class=\"from\">{Cell(contrast, t => t.Here)}</td><td class=\"to\">{Cell(contrast, t => t.There)}</td></tr>");
         }
         page.AppendLine("</table>");
-        foreach (var caution in slide.Contrasts.Select(c => c.Caution).OfType<string>().Distinct()) page.AppendLine($"<p class=\"caution\">{Safe(caution)}</p>");
+        foreach (var caution in slide.Contrasts.Select(c => c.Caution).Concat(slide.Numbers.Select(n => n.Caution)).OfType<string>().Distinct()) page.AppendLine($"<p class=\"caution\">{Safe(caution)}</p>");
     }
 
     private static string Cell(Contrast contrast, Func<Turn, string> side) =>
@@ -110,7 +110,7 @@ public static class DeckPage
         *{box-sizing:border-box}html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;color:#111;background:#fff}body{margin:0}
         section{width:100vw;height:56.25vw;padding:2vw 3.4vw;display:none;position:relative;overflow:hidden;background:#fff;page-break-after:always;break-after:page}
         section.on{display:block}header{display:flex;justify-content:space-between;font-size:1.7vw;font-weight:bold;color:#333;border-bottom:.25vw solid #111;padding-bottom:.5vw}
-        h1{font-size:7vw;margin:0 0 1vw}h2{font-size:3.5vw;margin:.9vw 0 .7vw;line-height:1.1}h3{font-size:2vw;margin:0 0 .6vw}
+        h1{font-size:6vw;margin:0 0 1vw}h2{font-size:3.5vw;margin:.9vw 0 .7vw;line-height:1.1}h3{font-size:2vw;margin:0 0 .6vw}
         .middle{height:80%;display:flex;flex-direction:column;justify-content:center;font-size:2.7vw;line-height:1.4}.lead{font-size:3.4vw;margin:.4vw 0}.lead li{margin-bottom:1vw}
         .play{display:flex;gap:2vw;align-items:flex-start;justify-content:space-between}.play p{margin:0;line-height:1.3}.big p{font-size:3vw}.mid p{font-size:2.5vw}.small p{font-size:2.1vw}
         figure{margin:0;flex:0 0 14vw;text-align:center}svg{width:12.5vw;height:12.5vw;border:.15vw solid #555}figcaption{font-size:1.4vw}
@@ -121,7 +121,7 @@ public static class DeckPage
         .numbers table{font-size:2.2vw}.numbers .of{color:#444;font-size:1.8vw}.only table{font-size:2.2vw}.only th{white-space:nowrap}
         .notes{display:none}.shownotes section.on{height:auto;min-height:56.25vw}.shownotes .notes,.print .notes{display:block;font-size:1.5vw;line-height:1.35;border-top:.2vw solid #111;margin-top:1.5vw}.own{background:#e3f0ff;padding:.4vw .8vw}
         polygon,polyline{fill:none;stroke:#333;stroke-width:.8}.grass{fill:#e6efe0;stroke:none}.dirt{fill:#f2e5d3;stroke:none}.base{fill:#fff;stroke:#111}.coloured{fill:#ffb066;stroke:#111}.figure{fill:#111}svg text{fill:#fff;font-size:8px;font-weight:bold;text-anchor:middle}
-        @media print{@page{size:landscape;margin:10mm}section{display:block!important;height:auto!important;min-height:0;overflow:visible}.notes{display:block!important;font-size:9pt;border-top:1px solid #111;margin-top:4mm}}
+        @media print{@page{size:landscape;margin:10mm}section{display:block!important;height:auto!important;min-height:0;overflow:visible}.notes{display:block!important;font-size:8.5pt;line-height:1.25;border-top:1px solid #111;margin-top:3mm}.notes p{margin:1mm 0}}
         """;
 
     private const string Script = """

@@ -17,8 +17,10 @@ public static class HandoutPage
             page.AppendLine($"<li><p>{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
         page.AppendLine("</ol><h2 class=\"new\">What is counted and measured</h2>");
         page.AppendLine($"<table><tr><th>Subject</th><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
-        foreach (var row in lesson.Numbers) page.AppendLine($"<tr><td>{Safe(row.Sheet)}</td><td>{Safe(row.Name)}</td><td>{Safe(row.Here)}<small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b><small>{Safe(row.ThereSource)}</small></td></tr>");
+        foreach (var row in lesson.Numbers)
+            page.AppendLine($"<tr><td>{Safe(row.Sheet)}</td><td>{Safe(row.Name)}</td><td>{Safe(row.Here)}<small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b><small>{Safe(row.ThereSource)}</small></td></tr>");
         page.AppendLine("</table>");
+        foreach (var caution in lesson.Numbers.Select(n => n.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
         if (lesson.Only.Count > 0)
         {
             page.AppendLine("<h2>Subjects that only one game knows</h2><table>");
@@ -27,9 +29,9 @@ public static class HandoutPage
         }
         foreach (var group in lesson.All.GroupBy(c => c.Group))
         {
-            page.AppendLine($"<h2>{Safe(plan.Groups[group.Key])}</h2><table><tr><th>The play, and when it differs</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+            page.AppendLine($"<h2>{Safe(plan.Groups[group.Key])}</h2><table class=\"plays\"><tr><th>The play, and when it differs</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
             foreach (var contrast in group)
-                page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(contrast.Sheet))}.</b> {Safe(contrast.Situation)}<small>Differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.{(contrast.Agree is { } agree ? $" Change one thing: {Safe(agree)}" : "")}</small></td><td>{Side(contrast, t => t.Here, t => t.HereBy)}</td><td>{Side(contrast, t => t.There, t => t.ThereBy)}</td></tr>");
+                page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(contrast.Sheet))}.</b> {Safe(contrast.Situation)}<small>Differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.</small></td><td>{Side(contrast, t => t.Here, t => t.HereBy)}</td><td>{Side(contrast, t => t.There, t => t.ThereBy)}</td></tr>");
             page.AppendLine("</table>");
             foreach (var caution in group.Select(c => c.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
             foreach (var follow in lesson.Follows.Where(f => f.Group == group.Key))
@@ -62,9 +64,9 @@ public static class HandoutPage
     private static string End(StringBuilder page) => page.AppendLine("</body></html>").ToString();
 
     private const string Style = """
-        html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:13pt;line-height:1.35;color:#111;background:#fff}body{max-width:190mm;margin:8mm auto;padding:0 4mm}h1{font-size:22pt;line-height:1.15;margin:0 0 3mm}h2{font-size:16pt;margin:7mm 0 2mm;break-after:avoid}
-        table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:1.6mm 2mm;text-align:left;vertical-align:top}tr{break-inside:avoid}thead,tr:first-child th{background:#eee}small{display:block;font-size:10.5pt;color:#222;margin-top:1mm}
-        .quiz li{break-inside:avoid;margin-bottom:4mm}.quiz p{margin:0 0 1mm}.blank{display:flex;gap:6mm}.blank span{flex:1;border-bottom:1px solid #111;height:11mm}.new{break-before:page}
-        @media print{@page{margin:14mm}body{margin:0;max-width:none;padding:0}}
+        html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:12pt;line-height:1.3;color:#111;background:#fff}body{max-width:190mm;margin:8mm auto;padding:0 4mm}h1{font-size:22pt;line-height:1.15;margin:0 0 3mm}h2{font-size:16pt;margin:7mm 0 2mm;break-after:avoid}
+        table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:1.1mm 1.6mm;text-align:left;vertical-align:top}tr{break-inside:avoid}thead,tr:first-child th{background:#eee}small{display:block;font-size:9.5pt;line-height:1.2;color:#222;margin-top:.6mm}.plays{table-layout:fixed}.plays th:first-child{width:44%}
+        .quiz li{break-inside:avoid;margin-bottom:4mm}.quiz p{margin:0 0 1mm}.blank{display:flex;gap:6mm}.blank span{flex:1;border-bottom:1px solid #111;height:10mm}.new{break-before:page}
+        @media print{@page{margin:11mm}body{margin:0;max-width:none;padding:0}}
         """;
 }

@@ -21,8 +21,9 @@ public static class LessonMaker
         var before = findings.Count;
         var differences = Crossover.Of(book, here, there, findings).Where(d => !d.Same && groups.Contains(d.Sheet.Group)).OrderBy(d => Place(groups, d.Sheet.Group)).ToList();
         var follows = new List<Follow>();
-        List<Contrast> all = [.. differences.Where(d => d.Rulings.Count > 0).SelectMany(d => Contrasts(book, phrases, here, there, d, follows, findings))];
-        List<NumberRow> numbers = [.. differences.SelectMany(d => d.Values.Select(v => new NumberRow(d.Sheet.Name, v.Name, v.Here.Value, v.There.Value, v.Here.Citation.ToString(), v.There.Citation.ToString())))];
+        List<Contrast> all = [.. differences.Where(d => d.Rulings.Count > 0).SelectMany(d => Contrasts(book, phrases, here, there, d, follows, findings))
+            .GroupBy(c => c.Key).SelectMany(g => g.Select((c, i) => i == 0 ? c : c with { Key = $"{c.Key}-{i + 1}" }))];
+        List<NumberRow> numbers = [.. differences.SelectMany(d => d.Values.Select(v => new NumberRow(d.Sheet.Name, v.Name, v.Here.Value, v.There.Value, v.Here.Citation.ToString(), v.There.Citation.ToString(), phrases.Caution(d.Sheet.Group))))];
         List<OnlyRow> only = [.. differences.Where(d => d.OnlyIn is not null).Select(d => new OnlyRow(d.Sheet.Name, d.Sheet.About, d.OnlyIn!))];
         if (findings.Count > before) return null;
         var wishes = edits.Wishes.ToDictionary(w => w.Key);
@@ -31,7 +32,8 @@ public static class LessonMaker
         var firsts = shown.GroupBy(c => c.Sheet).Select(g => g.OrderBy(c => c.Given.Count - 2 * c.Turns.Count).ThenBy(c => c.Key, StringComparer.Ordinal).First())
             .Where(c => wishes.GetValueOrDefault(c.Key)?.Show != "row").OrderByDescending(c => asked.GetValueOrDefault(c.Sheet)).ToList();
         List<Contrast> always = [.. shown.Where(c => wishes.GetValueOrDefault(c.Key)?.Show == "slide")];
-        var title = $"{there.Game} {there.Division} for those who know {here.Game} {here.Division}";
+        var (known, learnt) = Markup.Names(here, there);
+        var title = $"{learnt} for those who know {known}";
         for (var own = firsts.Count; own >= 0; own--)
         {
             HashSet<string> pairs = [.. firsts.Take(own).Concat(always).Select(c => c.Key)];

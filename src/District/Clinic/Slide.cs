@@ -6,7 +6,7 @@ namespace Umpirage.District.Clinic;
 public enum SlideKind { Opening, Pair, Table, Numbers, Only, Closing }
 
 /// <summary>A number that the two codes set differently, and the subject it belongs to.</summary>
-public sealed record NumberRow(string Sheet, string Name, string Here, string There, string HereSource, string ThereSource);
+public sealed record NumberRow(string Sheet, string Name, string Here, string There, string HereSource, string ThereSource, string? Caution);
 
 /// <summary>A subject that only one game knows.</summary>
 public sealed record OnlyRow(string Sheet, string About, string Game);

@@ -76,7 +76,7 @@ public class CertifyTests
             if (passed && ability < standard) pass++;
             if (!passed && ability >= standard) fail++;
         }
-        TestContext.Current.SendDiagnosticMessage(FormattableString.Invariant($"cut {cut.Cut:0.0} % give or take {cut.CutError:0.0}, a person's score give or take {cut.ScoreError:0.0} %; wrongly passed {cut.FalsePass:0.0%}, wrongly failed {cut.FalseFail:0.0%} (simulated {(double)pass / people:0.0%}, {(double)fail / people:0.0%}); wrong if the cut lay an error lower {cut.WrongIfLower:0.0%}, higher {cut.WrongIfHigher:0.0%}"));
+        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"cut {cut.Cut:0.0} % give or take {cut.CutError:0.0}, a person's score give or take {cut.ScoreError:0.0} %; wrongly passed {cut.FalsePass:0.0%}, wrongly failed {cut.FalseFail:0.0%} (simulated {(double)pass / people:0.0%}, {(double)fail / people:0.0%}); wrong if the cut lay an error lower {cut.WrongIfLower:0.0%}, higher {cut.WrongIfHigher:0.0%}"));
         Assert.Equal(cut.FalsePass, (double)pass / people, 0.006);
         Assert.Equal(cut.FalseFail, (double)fail / people, 0.006);
         Assert.True(cut.Assumed);

@@ -73,8 +73,10 @@ public class RaterTests
     public void Intervals_hold_the_truth_in_95_of_100()
     {
         var covered = Covered(Folder.Count(60, 1000), 11);
-        TestContext.Current.SendDiagnosticMessage($"evaluation intervals of 95 % hold the truth in {covered:0.0%}");
-        Assert.InRange(covered, 0.94, 0.96);
+        TestContext.Current.TestOutputHelper?.WriteLine($"evaluation intervals of 95 % hold the truth in {covered:0.0%}");
+        // the daily count is too small to hold the bar of 94 to 96 %
+        if (Folder.Count(0, 1) == 1) Assert.InRange(covered, 0.94, 0.96);
+        else Assert.InRange(covered, 0.925, 0.975);
     }
 
     [Fact]
