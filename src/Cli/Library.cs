@@ -1,3 +1,4 @@
+using Umpirage.District.Diamonds;
 using Umpirage.Finder;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
@@ -43,6 +44,17 @@ internal static class Library
         SubjectFinder.Open(book, Material.Read(request.Codes, request.Casebook), Material.IndexBeside(request.Codes), Console.Error.WriteLine);
 
     public static IEnumerable<SourceText> Asked(Request request) => Files(Path.Combine(request.Codes, "asked"), "*.asked").Select(Text);
+
+    /// <summary>The sentences in which facts are told and decisions asked for.</summary>
+    public static IEnumerable<SourceText> Phrases(Request request) => Files(Path.Combine(request.Codes, "phrases"), "*.phrases").Select(Text);
+
+    /// <summary>How subjects are pictured; a picture that cannot be read is left out here, a test holds them all.</summary>
+    public static IReadOnlyDictionary<string, Picture> Pictures(Request request, Codebook book) =>
+        Files(Path.Combine(request.Codes, "pictures"), "*.picture").Select(f => Picture.Read(Name(f), File.ReadAllText(f), book, [])).OfType<Picture>().ToDictionary(p => p.Sheet);
+
+    /// <summary>How often each subject was asked about, counted by the plays of the casebook.</summary>
+    public static IReadOnlyDictionary<string, int> Asked(Request request, Codebook book) =>
+        book.Sheets.ToDictionary(s => s.Name, s => Files(Path.Combine(request.Casebook, Words.Slug(s.Name)), "*.play").Count);
 
     /// <summary>The list of synonyms; an empty one where codes have none.</summary>
     public static SourceText Synonyms(Request request)

@@ -1,3 +1,4 @@
+using Umpirage.District.Clinic;
 using Umpirage.Finder;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
@@ -19,6 +20,7 @@ internal static class CheckVerb
             foreach (var text in Library.Asked(request)) AskedReader.Read(text.File, text.Text, book.Sheet, names, findings);
             var synonyms = Library.Synonyms(request);
             Synonyms.Read(synonyms.File, synonyms.Text, findings);
+            if (Library.Phrases(request).ToList() is { Count: > 0 } texts) findings.AddRange(PhraseReader.Missing(PhraseReader.Read(texts, book, findings), book));
         }
         if (request.Json) Json.Write(findings.Select(f => new { kind = f.Kind.ToString(), file = f.File, line = f.Line, message = f.Message }));
         else

@@ -70,8 +70,62 @@ public class ContractTests
         Assert.True(json.RootElement.GetProperty("Ruled").GetBoolean());
     }
 
+    [Fact]
+    public void Bank_covers_every_rule_and_exits_0()
+    {
+        var (code, text, _) = Run("bank", "--coverage");
+        Assert.Equal(0, code);
+        Assert.Equal(2, text.Split('\n').Count(l => l.Contains("(100 %)")));
+        Assert.StartsWith("each question ruled again from its text: 0 findings", Last(text));
+        (code, text, _) = Run("bank", "softball/12U", "infield fly", "--json");
+        Assert.Equal(0, code);
+        using var json = JsonDocument.Parse(text);
+        Assert.All(json.RootElement.EnumerateArray(), q => Assert.Equal("infield fly", q.GetProperty("Sheet").GetString()));
+    }
+
+    [Fact]
+    public void Lesson_writes_four_files_and_keeps_the_instructors()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        var (code, text, _) = Run("lesson", "baseball/12U@2026-05-16", "softball/12U@2026-05-16", "--out", folder);
+        Assert.Equal(0, code);
+        Assert.Contains("slides", text);
+        Assert.All((string[])["deck.html", "handout.html", "key.html", "instructor.txt"], f => Assert.True(File.Exists(Path.Combine(folder, f))));
+        var own = Path.Combine(folder, "instructor.txt");
+        var edited = File.ReadAllText(own) + "\nslide closing note: mine\n  note: bring the spare ball\n";
+        File.WriteAllText(own, edited);
+        Assert.Equal(0, Run("lesson", "baseball/12U@2026-05-16", "softball/12U@2026-05-16", "--out", folder).Code);
+        Assert.Contains("bring the spare ball", File.ReadAllText(own));
+        File.AppendAllText(own, "\nwhat is this\n");
+        var deck = File.ReadAllText(Path.Combine(folder, "deck.html"));
+        (code, _, var error) = Run("lesson", "baseball/12U@2026-05-16", "softball/12U@2026-05-16", "--out", folder);
+        Assert.Equal(2, code);
+        Assert.Contains("cannot read 'what is this'", error);
+        Assert.Equal(deck, File.ReadAllText(Path.Combine(folder, "deck.html")));
+        Directory.Delete(folder, true);
+    }
+
+    [Fact]
+    public void Fit_prints_the_log_likelihood_last()
+    {
+        var file = Path.GetTempFileName();
+        File.WriteAllText(file, "a,b,c,count\n0,0,0,3\n0,0,1,6\n0,1,0,2\n0,1,1,11\n1,0,0,1\n1,0,1,9\n1,1,0,3\n1,1,1,40\n");
+        var (code, text, _) = Run("fit", file);
+        Assert.Equal(0, code);
+        Assert.StartsWith("log-likelihood -", Last(text));
+        File.WriteAllText(file, "a,b\n1,2\n");
+        Assert.Equal(2, Run("fit", file).Code);
+        File.Delete(file);
+    }
+
     [Theory]
     [InlineData("rule", "no-such-file.play")]
+    [InlineData("fit")]
+    [InlineData("fit", "no-such-file.csv")]
+    [InlineData("bank", "sofball/12U")]
+    [InlineData("bank", "softball/12U", "no such sheet")]
+    [InlineData("lesson", "baseball/12U", "softball/12U")]
+    [InlineData("lesson", "baseball/12U", "sofball/12U", "--out", "nowhere")]
     [InlineData("rule")]
     [InlineData("ask", "no such subject")]
     [InlineData("table", "no such sheet")]

@@ -27,4 +27,14 @@ public class GuideTests
         Assert.Empty(findings);
         Assert.Equal(("Hilltop", 1), (layer.Name, layer.Changes.Count));
     }
+
+    [Fact]
+    public void The_sample_sentences_are_all_the_sample_sheet_needs()
+    {
+        var (book, findings) = (Shelf.Of(Blocks.Single(b => b.StartsWith("Sheet:"))), new List<Finding>());
+        var common = new SourceText("common.phrases", File.ReadAllText(Folder.Of("codes", "phrases", "common.phrases")).Replace("caution safety", "caution running"));
+        var phrases = Umpirage.District.Clinic.PhraseReader.Read([common, new("sample.phrases", Blocks.Single(b => b.StartsWith("Phrases:")))], book, findings);
+        Assert.Empty(findings);
+        Assert.Empty(Umpirage.District.Clinic.PhraseReader.Missing(phrases, book));
+    }
 }

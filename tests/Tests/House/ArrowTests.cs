@@ -22,6 +22,9 @@ public partial class ArrowTests
         ("District", "Diamonds", "Fields laid out, staked and surveyed for a code; views with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
         ("District", "Gear", "Whether a piece of gear conforms to a code, what a fault costs, and the log of what was taken out.", ["Ground", "Codes", "Plays"]),
         ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
+        ("District", "Fits", "Numbers drawn from answers: what is forgotten, how able, how hard, how strict.", ["Ground"]),
+        ("District", "Mechanics", "Where each umpire stands and who calls what, by manual, crew, bases, outs and hit.", ["Ground", "Codes"]),
+        ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "Codes", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
@@ -40,7 +43,7 @@ public partial class ArrowTests
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
-    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Gear|Today|Clock|Demo)\.[A-Z]")]
+    [GeneratedRegex(@"Umpirage\.(?:Rules|District)\.(\w+)|(?<![\w.])(Ground|Codes|Plays|Games|Records|Calls|People|Calendar|Pitchers|Options|Cases|Crews|Diamonds|Gear|Fits|Clinic|Mechanics|Visits|Today|Clock|Demo)\.[A-Z]")]
     private static partial Regex Mention();
 
     [GeneratedRegex(@"<(ProjectReference|PackageReference) Include=""([^""]+)""")]

@@ -1,0 +1,55 @@
+using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
+
+namespace Umpirage.Cli.Verbs;
+
+/// <summary>A lesson on what differs between two codes: slides, handout, key, and the instructor's own file.</summary>
+internal static class LessonVerb
+{
+    private const string Usage = "name the code they know, the code they learn, and a folder: ./umpirage lesson baseball/12U softball/12U --out FOLDER [--for umpire]";
+
+    public static int Run(Request request)
+    {
+        var words = request.Words.ToList();
+        var (audience, folder) = (Option(words, "--for") ?? "umpire", Option(words, "--out"));
+        if (words.Count != 2 || folder is null) { Console.Error.WriteLine(Usage); return Verb.Unusable; }
+        var book = Library.Codes(request);
+        var findings = new List<Finding>(book.Findings);
+        void Fault(string message) => findings.Add(new(FindingKind.UnknownWord, "lesson", 0, message));
+        var (here, there) = (Casebook.Code(book, words[0], request.Today, Fault), Casebook.Code(book, words[1], request.Today, Fault));
+        var phrases = PhraseReader.Read(Library.Phrases(request), book, findings);
+        var planFile = Path.Combine(request.Codes, "lessons", "plan.txt");
+        var plan = LessonPlan.Read(planFile, File.ReadAllText(planFile), book, findings);
+        var own = Path.Combine(folder, "instructor.txt");
+        var edits = File.Exists(own) ? InstructorFile.Read(own, File.ReadAllText(own), findings) : InstructorFile.Empty;
+        var lesson = here is null || there is null || plan is null || edits is null || findings.Count > 0
+            ? null : LessonMaker.Of(book, phrases, plan, here, there, audience, Library.Asked(request, book), edits, findings);
+        foreach (var finding in findings) Console.Error.WriteLine(finding);
+        if (lesson is null) return Verb.Unusable;
+        Directory.CreateDirectory(folder);
+        File.WriteAllText(Path.Combine(folder, "deck.html"), DeckPage.Html(lesson, Library.Pictures(request, book)));
+        File.WriteAllText(Path.Combine(folder, "handout.html"), HandoutPage.Html(lesson, plan!));
+        File.WriteAllText(Path.Combine(folder, "key.html"), HandoutPage.Key(lesson));
+        if (File.Exists(own)) File.Copy(own, own + ".before", overwrite: true);
+        File.WriteAllText(own, InstructorFile.Write(lesson));
+        if (request.Json) Json.Write(new { slides = lesson.Slides.Count, seconds = lesson.Seconds, differences = lesson.All.Count, numbers = lesson.Numbers.Count, only = lesson.Only.Count, stale = lesson.Stale });
+        else
+        {
+            foreach (var stale in lesson.Stale) Console.WriteLine($"  {stale}");
+            Console.WriteLine($"{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s: {lesson.All.Count} plays ruled otherwise, {lesson.Numbers.Count} numbers, {lesson.Only.Count} subjects of one game only; {lesson.Stale.Count} went stale");
+            Console.WriteLine($"{folder}: deck.html, handout.html, key.html, instructor.txt (yours to edit)");
+        }
+        return Verb.Fine;
+    }
+
+    private static string? Option(List<string> words, string name)
+    {
+        var at = words.IndexOf(name);
+        if (at < 0 || at + 1 >= words.Count) return null;
+        var value = words[at + 1];
+        words.RemoveRange(at, 2);
+        return value;
+    }
+}

@@ -1,0 +1,174 @@
+using System.Numerics;
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Plays;
+
+namespace Umpirage.District.Clinic;
+
+/// <summary>Finds, for every line of a sheet's crossover, a play that shows it, and leaves out of it what does not matter under either code.</summary>
+internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
+{
+    private const int PlaysTried = 300, MostTurns = 3, AnnouncedWorth = 3;
+
+    private readonly CodeSheet sheet = here.Sheet;
+    private readonly Teller teller = new(here.Sheet, phrases, there.Sheet);
+    // decisions of the second code in the order of the first: a layer's exceptions may have moved one
+    private readonly int[] place = [.. here.Sheet.Bound.Decisions.Select(d => there.Sheet.Bound.Find(d.Name)!.Index - there.Sheet.FactCount)];
+
+    /// <summary>
+    /// The contrasts that together show every line that a play can show. A line may hang on an earlier decision that only one code ever makes (a call of
+    /// "balk"): no play can be ruled so under both, and it goes to <paramref name="follows"/>.
+    /// </summary>
+    public IReadOnlyList<Contrast> Of(IReadOnlyList<RulingDifference> lines, List<Follow> follows)
+    {
+        var (left, made) = (lines.ToList(), new List<Contrast>());
+        while (left.Count > 0)
+        {
+            // one play that shows as many lines as it can, so that nobody sees nearly the same play twice
+            if (Show(left[0], left) is not { } contrast)
+            {
+                follows.Add(new(sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, left[0]));
+                left.RemoveAt(0);
+                continue;
+            }
+            left.RemoveAll(contrast.Lines.Contains);
+            // two lines may be shown by what is the same play once everything that does not matter is left out
+            var same = made.FindIndex(m => m.Situation == contrast.Situation && m.Turns.Select(Ruled).SequenceEqual(contrast.Turns.Select(Ruled)));
+            if (same < 0) made.Add(contrast);
+            else made[same] = made[same] with { Lines = [.. made[same].Lines, .. contrast.Lines] };
+        }
+        return made;
+    }
+
+    private static (string, string, string) Ruled(Turn turn) => (turn.Decision, turn.Here, turn.There);
+
+    private Contrast? Show(RulingDifference line, List<RulingDifference> left)
+    {
+        (int[] Facts, List<int> Kept, List<RulingDifference> Shown, List<int> Turning, int Score)? best = null;
+        var tried = 0;
+        foreach (var one in here.Cells.Where(c => Within(c, line.Space, null)))
+            foreach (var two in there.Cells.Where(c => Within(c, line.Space, place)))
+            {
+                if (!Turns(line, one, two) || Both(one, two, line.Space) is not { } facts) continue;
+                if (tried++ > PlaysTried) goto done;
+                List<RulingDifference> shown = [line];
+                foreach (var other in left.Where(l => l != line && Turns(l, one, two) && Fits(facts, one, two, l.Space)))
+                    if (shown.Select(s => s.Decision).Append(other.Decision).Distinct().Count() <= MostTurns) shown.Add(other);
+                // a play in which something is announced otherwise says more than one in which only a reason differs
+                List<int> turning = [.. shown.Select(Decision).Distinct()];
+                var announced = Announced.Count(d => one.Values[d] != two.Values[place[d]]);
+                turning.AddRange(Announced.Where(d => !turning.Contains(d) && one.Values[d] != two.Values[place[d]]).Take(Math.Max(0, MostTurns - turning.Count)));
+                var score = shown.Count + (announced > 0 ? AnnouncedWorth : 0);
+                if (best is { } b && score < b.Score) continue;
+                var kept = Matter(facts, turning, one, two);
+                if (best is null || score > best.Value.Score || kept.Count < best.Value.Kept.Count) best = (facts, kept, shown, turning, score);
+            }
+        done:
+        return best is { } found ? Made(line, found.Shown, found.Turning, found.Facts, found.Kept) : null;
+    }
+
+    private IEnumerable<int> Announced => sheet.Bound.Announced.Select(a => a.Index - sheet.FactCount);
+
+    private int Decision(RulingDifference line) => sheet.Bound.Find(line.Decision)!.Index - sheet.FactCount;
+
+    private bool Turns(RulingDifference line, Cell one, Cell two)
+    {
+        var d = Decision(line);
+        var values = sheet.Terms[sheet.FactCount + d];
+        return values.Values[one.Values[d]] == line.Here && values.Values[two.Values[place[d]]] == line.There;
+    }
+
+    private bool Fits(int[] facts, Cell one, Cell two, ulong[] space)
+    {
+        for (var t = 0; t < facts.Length; t++) if ((space[t] >> facts[t] & 1) == 0) return false;
+        for (var d = 0; d < one.Values.Length; d++) if ((space[sheet.FactCount + d] >> one.Values[d] & space[sheet.FactCount + d] >> two.Values[place[d]] & 1) == 0) return false;
+        return true;
+    }
+
+    private bool Within(Cell cell, ulong[] space, int[]? moved)
+    {
+        for (var t = 0; t < sheet.FactCount; t++) if ((cell.Facts[t] & space[t]) == 0) return false;
+        for (var d = 0; d < cell.Values.Length; d++) if ((space[sheet.FactCount + d] >> cell.Values[moved is null ? d : moved[d]] & 1) == 0) return false;
+        return true;
+    }
+
+    private int[]? Both(Cell one, Cell two, ulong[] space)
+    {
+        var facts = new int[sheet.FactCount];
+        for (var t = 0; t < facts.Length; t++)
+        {
+            var mask = one.Facts[t] & two.Facts[t] & space[t];
+            if (mask == 0) return null;
+            var usual = sheet.Terms[t].Term.Usually is { } u ? sheet.Terms[t].ValueIndex(u) : -1;
+            facts[t] = usual >= 0 && (mask >> usual & 1) != 0 ? usual : BitOperations.TrailingZeroCount(mask);
+        }
+        return facts;
+    }
+
+    private List<int> Matter(int[] facts, List<int> turning, Cell one, Cell two)
+    {
+        var known = facts.Select(f => 1UL << f).ToArray();
+        for (var t = facts.Length - 1; t >= 0; t--)
+        {
+            known[t] = sheet.Domain[t] & there.Sheet.Domain[t];
+            if (Still(here, known, turning, d => one.Values[d], d => d) && Still(there, known, turning, d => two.Values[place[d]], d => place[d])) continue;
+            known[t] = 1UL << facts[t];
+        }
+        return [.. Enumerable.Range(0, facts.Length).Where(t => known[t] == 1UL << facts[t])];
+    }
+
+    private static bool Still(Table table, ulong[] known, List<int> turning, Func<int, int> value, Func<int, int> at)
+    {
+        foreach (var cell in table.Cells)
+        {
+            var fits = true;
+            for (var t = 0; t < known.Length && fits; t++) fits = (cell.Facts[t] & known[t]) != 0;
+            if (!fits) continue;
+            foreach (var d in turning) if (cell.Values[at(d)] != value(d)) return false;
+        }
+        return true;
+    }
+
+    private Contrast Made(RulingDifference line, List<RulingDifference> lines, List<int> turning, int[] facts, List<int> kept)
+    {
+        var told = kept.Union(teller.Leads).Order().ToList();
+        var (one, two) = (here.At(facts)!, there.At(facts)!);
+        List<Turn> turns =
+        [
+            .. turning.Select(d =>
+            {
+                var term = sheet.Terms[sheet.FactCount + d];
+                return new Turn(term.Name, phrases.Ask(sheet.Bound.Sheet.Name, term.Name), term.Values[one.Values[d]], term.Values[two.Values[place[d]]], By(here, one, d), By(there, two, place[d]));
+            }),
+        ];
+        List<string> given = [.. told.Select(t => teller.Given(t, facts[t]))];
+        return new(Stamp.Of($"{sheet.Bound.Sheet.Name}|{string.Join('|', lines.Select(l => l.Decision))}|{string.Join('|', given)}"), sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Bound.Sheet.About, line.When,
+            teller.Tell(told, facts), given, turns, Agree(facts, kept, turning), lines, phrases.Caution(sheet.Bound.Sheet.Group));
+    }
+
+    private static RuledBy By(Table table, Cell cell, int decision)
+    {
+        var under = table.Sheet;
+        var clause = under.Bound.Clauses[cell.Clauses[decision]];
+        var setting = clause.Then.First(s => s.Decision == under.FactCount + decision);
+        var citation = setting.Value.Parameter is { } parameter ? under.Values[parameter].Citation : under.Code.Cite(clause.Clause);
+        return new(clause.Id, Because.Fill(under, clause.Clause.Title), clause.Clause.Reason is { } reason ? Because.Fill(under, reason) : null, citation.ToString(), citation.Verified);
+    }
+
+    /// <summary>One fact changed, and both codes rule alike: where the difference ends.</summary>
+    private string? Agree(int[] facts, List<int> kept, List<int> turning)
+    {
+        foreach (var fact in kept)
+        {
+            var other = (int[])facts.Clone();
+            for (var v = 0; v < sheet.Terms[fact].Values.Count; v++)
+            {
+                if (v == facts[fact] || (sheet.Domain[fact] & there.Sheet.Domain[fact] & 1UL << v) == 0) continue;
+                other[fact] = v;
+                if (here.At(other) is not { } one || there.At(other) is not { } two || turning.Any(d => one.Values[d] != two.Values[place[d]])) continue;
+                var decision = sheet.Terms[sheet.FactCount + turning[0]];
+                return $"{teller.Sentence(fact, v)} Then both: {decision.Values[one.Values[turning[0]]]}.";
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,64 @@
+using Umpirage.District.Fits;
+
+namespace Umpirage.District.Clinic;
+
+/// <summary>One answer a learner gave.</summary>
+public sealed record Answered(string Question, string Unit, string Sheet, bool Right, DateTime At);
+
+/// <summary>The question chosen, and in words why just this one.</summary>
+public sealed record NextQuestion(Question Question, string Why, double? Recall, Rated Rated);
+
+/// <summary>
+/// The next question for one learner: first what is likely to be forgotten by now, then what tells most about an ability that is still uncertain.
+/// A rule counts as one thing to remember however it is asked; it comes back in another dress where there is one.
+/// </summary>
+public static class Drill
+{
+    /// <summary>Below this chance of recall a rule is asked again: the retention the algorithm plans for.</summary>
+    public const double Forgetting = 0.9;
+
+    /// <summary>What a learner remembers of each rule, from all answers in order.</summary>
+    public static IReadOnlyDictionary<string, Card> Cards(IEnumerable<Answered> answers)
+    {
+        var cards = new Dictionary<string, Card>();
+        foreach (var answer in answers.OrderBy(a => a.At)) cards[answer.Unit] = Repetition.Review(cards.GetValueOrDefault(answer.Unit, Card.New), answer.Right ? Recall.Good : Recall.Again, answer.At);
+        return cards;
+    }
+
+    /// <summary>What is believed of a learner's ability, from all answers.</summary>
+    public static Belief Ability(IEnumerable<Answered> answers, IReadOnlyDictionary<string, Question> bank, Difficulty difficulty)
+    {
+        var belief = Belief.Start;
+        foreach (var answer in answers) if (bank.TryGetValue(answer.Question, out var question)) belief = belief.After(difficulty[question].Item, answer.Right);
+        return belief;
+    }
+
+    /// <summary>The next question; null when the bank is empty.</summary>
+    public static NextQuestion? Next(IReadOnlyList<Question> bank, IReadOnlyList<Answered> answers, Difficulty difficulty, DateTime now)
+    {
+        if (bank.Count == 0) return null;
+        var cards = Cards(answers);
+        var seen = answers.GroupBy(a => a.Question).ToDictionary(g => g.Key, g => g.Max(a => a.At));
+        if (Due(bank, cards, seen, now) is var (forgotten, recall) && forgotten is not null)
+            return new(forgotten, FormattableString.Invariant($"likely forgotten: the chance that this rule is still known is {recall:0%}"), recall, difficulty[forgotten]);
+        var ability = Ability(answers, bank.ToDictionary(q => q.Id), difficulty).Ability;
+        // where nobody has asked yet nothing is known: a subject with fewer answers is less certain, whatever the ability at large
+        var bySheet = answers.GroupBy(a => a.Sheet).ToDictionary(g => g.Key, g => g.Count());
+        var fresh = bank.Where(q => !cards.ContainsKey(q.Unit)).ToList();
+        if (fresh.Count == 0) fresh = [.. bank.Where(q => !seen.ContainsKey(q.Id))];
+        if (fresh.Count == 0) fresh = [.. bank];
+        var best = fresh.MaxBy(q => difficulty[q].Item.Information(ability.Mean) / (1 + bySheet.GetValueOrDefault(q.Sheet)) + Stamp.Number(q.Id + answers.Count) % 1000 * 1e-6)!;
+        return new(best, FormattableString.Invariant($"tells most now: ability {ability.Mean:+0.0;-0.0} give or take {1.96 * ability.Error:0.0}, {bySheet.GetValueOrDefault(best.Sheet)} answers on this subject; difficulty {difficulty[best].Standing}"), null, difficulty[best]);
+    }
+
+    private static (Question?, double) Due(IReadOnlyList<Question> bank, IReadOnlyDictionary<string, Card> cards, Dictionary<string, DateTime> seen, DateTime now)
+    {
+        (Question? Question, double Recall) worst = (null, Forgetting);
+        var due = cards.Where(c => c.Value.Due <= now).ToDictionary(c => c.Key, c => c.Value.Stage == Stage.Review ? Repetition.Retrievability(c.Value, now) : Math.Min(Forgetting - 1e-6, Repetition.Retrievability(c.Value, now)));
+        if (due.Count == 0) return worst;
+        foreach (var question in bank)
+            if (due.TryGetValue(question.Unit, out var recall) && (recall < worst.Recall || (recall == worst.Recall && worst.Question is { } w && Seen(question) < Seen(w)))) worst = (question, recall);
+        return worst;
+        DateTime Seen(Question question) => seen.GetValueOrDefault(question.Id, DateTime.MinValue);
+    }
+}

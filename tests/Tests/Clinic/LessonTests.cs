@@ -1,0 +1,134 @@
+using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+
+namespace Umpirage.Tests.Clinic;
+
+/// <summary>Lessons on what differs: complete against the computed crossover, short enough, and kept with what the instructor wrote.</summary>
+public class LessonTests
+{
+    private static readonly Dictionary<string, int> Asked = Shelf.Codes.Sheets.ToDictionary(s => s.Name, s => Directory.Exists(Folder.Of("casebook", Words.Slug(s.Name))) ? Directory.GetFiles(Folder.Of("casebook", Words.Slug(s.Name))).Length : 0);
+
+    private static Lesson Make(string here, string there, string audience = "umpire", InstructorFile? edits = null)
+    {
+        var findings = new List<Finding>();
+        var lesson = LessonMaker.Of(Shelf.Codes, Desk.Phrases, Desk.Plan, Shelf.Code(Shelf.Codes, here), Shelf.Code(Shelf.Codes, there), audience, Asked, edits ?? InstructorFile.Empty, findings);
+        Assert.Empty(findings);
+        return lesson!;
+    }
+
+    [Theory]
+    [InlineData("baseball/12U", "softball/12U")]
+    [InlineData("softball/12U", "baseball/12U")]
+    [InlineData("softball/18U+NFHS@2017-04-01", "softball/18U+NFHS@2026-04-01")]
+    public void Every_line_of_the_crossover_is_in_the_lesson(string here, string there)
+    {
+        var lesson = Make(here, there);
+        var findings = new List<Finding>();
+        var differences = Crossover.Of(Shelf.Codes, lesson.Here, lesson.There, findings).Where(d => !d.Same).ToList();
+        static string Key(string sheet, RulingDifference r) => $"{sheet}|{r.Decision}|{r.When}|{r.Here}|{r.There}";
+        var expected = differences.SelectMany(d => d.Rulings.Select(r => Key(d.Sheet.Name, r))).Order();
+        Assert.Equal(expected, lesson.All.SelectMany(c => c.Lines.Select(l => Key(c.Sheet, l))).Concat(lesson.Follows.Select(f => Key(f.Sheet, f.Line))).Order());
+        Assert.Equal(differences.SelectMany(d => d.Values.Select(v => $"{d.Sheet.Name}|{v.Name}")).Order(), lesson.Numbers.Select(n => $"{n.Sheet}|{n.Name}").Order());
+        Assert.Equal(differences.Where(d => d.OnlyIn is not null).Select(d => d.Sheet.Name).Order(), lesson.Only.Select(o => o.Sheet).Order());
+        // and on the slides, each difference once
+        Assert.Equal(lesson.All.Select(c => c.Key).Order(), lesson.Slides.SelectMany(s => s.Contrasts).Select(c => c.Key).Order());
+        Assert.Equal(lesson.Numbers.Count, lesson.Slides.Sum(s => s.Numbers.Count));
+        Assert.Equal(lesson.Only.Count, lesson.Slides.Sum(s => s.Only.Count));
+        Assert.Equal(lesson.All.Count, lesson.All.Select(c => c.Key).Distinct().Count());
+        Assert.NotNull(InstructorFile.Read("instructor.txt", InstructorFile.Write(lesson), findings));
+        Assert.Empty(findings);
+        Assert.True(lesson.Seconds <= 45 * 60, $"{lesson.Seconds} s");
+    }
+
+    /// <summary>The plays of a lesson ruled by the engine from what is given, under both codes: what the slide says is what comes out.</summary>
+    [Fact]
+    public void Every_play_is_ruled_as_the_slide_says()
+    {
+        var lesson = Make("baseball/12U", "softball/12U");
+        foreach (var contrast in lesson.All)
+            foreach (var (code, side) in new (Code, Func<Turn, string>)[] { (lesson.Here, t => t.Here), (lesson.There, t => t.There) })
+            {
+                var findings = new List<Finding>();
+                var table = Casebook.Table(Shelf.Codes, code.Address.ToString(), contrast.Sheet, Shelf.Today, "lesson", findings)!;
+                var ruling = Umpire.Rule(table, Situation.Read(table.Sheet, "lesson", contrast.Given.Select(g => new Phrase(g, 0)), findings));
+                Assert.Empty(findings);
+                foreach (var turn in contrast.Turns) Assert.Equal([side(turn)], ruling.Find(turn.Decision)!.Values);
+            }
+    }
+
+    [Fact]
+    public void A_line_no_play_shows_hangs_on_a_ruling_only_one_code_makes()
+    {
+        var lesson = Make("baseball/12U", "softball/12U");
+        foreach (var follow in lesson.Follows)
+        {
+            var (one, two) = (Shelf.Table(lesson.Here.Address.ToString(), follow.Sheet), Shelf.Table(lesson.There.Address.ToString(), follow.Sheet));
+            var facts = one.Sheet.FactCount;
+            bool Fits(Cell c) => Enumerable.Range(0, facts).All(t => (c.Facts[t] & follow.Line.Space[t]) != 0) && c.Values.Select((v, d) => (follow.Line.Space[facts + d] >> v & 1) != 0).All(x => x);
+            var d = one.Sheet.Bound.Find(follow.Line.Decision)!.Index - facts;
+            string Value(Cell c) => one.Sheet.Terms[facts + d].Values[c.Values[d]];
+            Assert.DoesNotContain(one.Cells.Where(c => Fits(c) && Value(c) == follow.Line.Here), a => two.Cells.Any(b => Fits(b) && Value(b) == follow.Line.There && Enumerable.Range(0, facts).All(t => (a.Facts[t] & b.Facts[t] & follow.Line.Space[t]) != 0)));
+        }
+        Assert.InRange(lesson.Follows.Count, 0, lesson.All.Count / 10);
+    }
+
+    [Fact]
+    public void An_audience_sees_its_own_groups_only()
+    {
+        var scorekeeper = Make("baseball/12U", "softball/12U", "scorekeeper");
+        Assert.All(scorekeeper.All, c => Assert.Contains(c.Group, Desk.Plan.Audiences["scorekeeper"]));
+        Assert.True(scorekeeper.All.Count < Make("baseball/12U", "softball/12U").All.Count);
+    }
+
+    [Fact]
+    public void What_the_instructor_wrote_survives_and_what_went_stale_is_told()
+    {
+        var first = Make("softball/18U+NFHS@2017-04-01", "softball/18U+NFHS@2026-04-01");
+        var text = InstructorFile.Write(first);
+        var key = first.All[0].Key;
+        text = text.Replace($"  said: {first.All[0].Print}", $"  show: slide\n  seconds: 90\n  note: Tell the one about the wet Saturday.\n  said: {first.All[0].Print}");
+        var findings = new List<Finding>();
+        var edits = InstructorFile.Read("instructor.txt", text, findings)!;
+        Assert.Empty(findings);
+        var again = Make("softball/18U+NFHS@2017-04-01", "softball/18U+NFHS@2026-04-01", edits: edits);
+        Assert.Empty(again.Stale);
+        Assert.Equal((90, "Tell the one about the wet Saturday."), (again.Slides.Single(s => s.Key == key).Seconds, again.Slides.Single(s => s.Key == key).Note));
+        // a reader's own text comes back word for word
+        Assert.Equal(text, InstructorFile.Write(again));
+        // the same notes under another edition: what is gone and what is new is told, and no note is lost
+        var other = Make("softball/18U+NFHS@2010-04-01", "softball/18U+NFHS@2026-04-01", edits: edits);
+        Assert.Contains(other.Stale, s => s.StartsWith("new: "));
+        Assert.Contains("Tell the one about the wet Saturday.", InstructorFile.Write(other));
+        // a ruling that is not what it was
+        var changed = InstructorFile.Read("instructor.txt", text.Replace($"said: {first.All[0].Print}", "said: 0000000000"), findings)!;
+        Assert.Contains(Make("softball/18U+NFHS@2017-04-01", "softball/18U+NFHS@2026-04-01", edits: changed).Stale, s => s.StartsWith("changed: ") && s.Contains("wet Saturday"));
+    }
+
+    [Fact]
+    public void A_bad_instructor_file_tells_every_fault()
+    {
+        var findings = new List<Finding>();
+        Assert.Null(InstructorFile.Read("instructor.txt", "difference abc: one\n  show: maybe\n  seconds: soon\n  weight: 3\n", findings));
+        Assert.Equal(
+        [
+            "instructor.txt, line 2: 'show' is 'maybe'; allowed is slide, row, no or as it comes",
+            "instructor.txt, line 3: 'seconds' is 'soon'; allowed is a whole number from 5 to 1800",
+            "instructor.txt, line 4: cannot read 'weight: 3'; write 'show: slide, row, no or as it comes', 'seconds: 40' or 'note: …'",
+        ], findings.Select(f => f.ToString()));
+    }
+
+    [Fact]
+    public void The_pages_need_nothing_else_and_escape_what_they_show()
+    {
+        var findings = new List<Finding>();
+        var lesson = Make("baseball/12U", "softball/12U", edits: InstructorFile.Read("i", "slide opening: x\n  note: <script>alert(1)</script>\n", findings));
+        var pages = new[] { DeckPage.Html(lesson, new Dictionary<string, Picture>()), HandoutPage.Html(lesson, Desk.Plan), HandoutPage.Key(lesson) };
+        foreach (var page in pages)
+        {
+            Assert.DoesNotContain("http", page);
+            Assert.DoesNotContain("<script>alert", page);
+            Assert.Contains("@media print", page);
+        }
+        foreach (var contrast in lesson.All) Assert.Contains(contrast.Situation.Replace("\"", "&quot;"), pages[1]);
+    }
+}
