@@ -8,7 +8,7 @@ internal static class FactReader
 {
     /// <summary>So much of what speaks for a value lies on the words that are shown for it.</summary>
     private const float Shown = 0.5f;
-    private const int MostWords = 12;
+    private const int MostWords = 12, Small = 3;
 
     public static IReadOnlyList<ReadFact> Read(Codebook book, Sheet sheet, Utterance said, IReadOnlyList<FactChance> chances, float floor)
     {
@@ -18,7 +18,7 @@ internal static class FactReader
             // what a sheet no longer has, or has in other words, was learned in vain
             if (chances.FirstOrDefault(c => c.Fact == term.Name) is not { } chance || Array.IndexOf(chance.Said, chance.Said.Max()) is var best && chance.Said[best] < floor) continue;
             if (!term.Values.Contains(chance.Values[best])) continue;
-            var (first, last) = Telling(chance.Words[best]);
+            var (first, last) = Telling(chance.Words[best], w => said.Words[w].Said.Length <= Small);
             sure.Add((term, chance.Values[best], chance.Said[best], first, last));
         }
         foreach (var words in said.Sure)
@@ -36,12 +36,12 @@ internal static class FactReader
         return [.. read.OrderBy(r => sheet.Facts.FindIndex(f => f.Name == r.Fact))];
     }
 
-    /// <summary>The run of words about the one that speaks most which together hold a good part of what speaks.</summary>
-    public static (int First, int Last) Telling(float[] words)
+    /// <summary>The run of words about the one that speaks most which together hold a good part of what speaks, and are not all small: "on" alone tells a reader nothing.</summary>
+    public static (int First, int Last) Telling(float[] words, Func<int, bool> small)
     {
         var first = Array.IndexOf(words, words.Max());
         var (last, held) = (first, words[first]);
-        while (held < Shown && last - first + 1 < Math.Min(MostWords, words.Length))
+        while ((held < Shown || Enumerable.Range(first, last - first + 1).All(small)) && last - first + 1 < Math.Min(MostWords, words.Length))
         {
             var (left, right) = (first > 0 ? words[first - 1] : -1, last + 1 < words.Length ? words[last + 1] : -1);
             held += Math.Max(left, right);

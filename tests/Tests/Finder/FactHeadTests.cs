@@ -54,5 +54,8 @@ public class FactHeadTests
     [InlineData(0, 1, 0.3, 0.4, 0.1, 0.2)]
     [InlineData(0, 0, 1.0)]
     public void The_telling_words_are_a_run_about_the_loudest(int first, int last, params double[] words) =>
-        Assert.Equal((first, last), FactReader.Telling([.. words.Select(w => (float)w)]));
+        Assert.Equal((first, last), FactReader.Telling([.. words.Select(w => (float)w)], _ => false));
+
+    [Fact]
+    public void A_small_word_does_not_stand_alone() => Assert.Equal((1, 2), FactReader.Telling([0.05f, 0.8f, 0.15f], w => w < 2)); // it takes the louder neighbour along
 }
