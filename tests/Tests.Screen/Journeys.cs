@@ -141,6 +141,20 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         Assert.All(after.Games.Where(g => g.Start >= day && g.Start < day.AddDays(1)).ToList(), g => Assert.Equal(2, g.Sequence));
     }
 
+    /// <summary>Tarnholt hosts Wrenfall: the district's code, the host's 100 minutes, no run limit, the district's courtesy runner; each bench sees what is other than at home (the demonstration's own options).</summary>
+    [Fact]
+    public async Task Which_rules_a_game_between_two_leagues_is_under()
+    {
+        var page = await Open("/games/S-F6", "umpire-050", phone: true);
+        var main = page.Locator("main");
+        await Assertions.Expect(main).ToContainTextAsync("Oslemoor District softball options (2026)");
+        await Assertions.Expect(main).ToContainTextAsync("Oslemoor interleague agreement (2026)");
+        await Assertions.Expect(main).ToContainTextAsync("time limit, no new inning after: 100 min");
+        await Assertions.Expect(main).ToContainTextAsync("not 110 min");
+        foreach (var limit in (string[])["not 4 runs", "not 5 runs"]) await Assertions.Expect(main).ToContainTextAsync(limit);
+        await Assertions.Expect(main).ToContainTextAsync("position that may have one");
+    }
+
     [Fact]
     public async Task A_count_is_corrected_by_adding_and_both_stay()
     {
