@@ -23,6 +23,7 @@ public partial class ArrowTests
         ("District", "Gear", "Whether a piece of gear conforms to a code, what a fault costs, and the log of what was taken out.", ["Ground", "Codes", "Plays"]),
         ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
         ("District", "Fits", "Numbers drawn from answers: what is forgotten, how able, how hard, how strict.", ["Ground"]),
+        ("District", "Clinic", "Teach, drill, certify: questions and lessons drawn from the codes.", ["Ground", "Codes", "Plays", "People", "Fits", "Diamonds"]),
         ("District", "Mechanics", "Where each umpire stands and who calls what, by manual, crew, bases, outs and hit.", ["Ground", "Codes"]),
         ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "Codes", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
