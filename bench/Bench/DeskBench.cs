@@ -15,7 +15,7 @@ internal static class DeskBench
     private static readonly string[] Pages =
     [
         "/", "/ruling", "/ruling?sheet=double+first+base&code=softball/12U%2BOslemoor", "/ruling?sheet=look-back&code=softball/12U%2BOslemoor&f=circle+is+in+the+circle",
-        Ruling, "/codes", "/codes/double-first-base?code=softball/12U%2BOslemoor", "/crossover", "/people", "/people/umpire-001", "/leagues", "/leagues/tarnholt", "/games/W06-SB12U-03", "/diamonds", "/questions", "/files", "/trail", "/options",
+        Ruling, "/codes", "/codes/double-first-base?code=softball/12U%2BOslemoor", "/crossover", "/people", "/people/umpire-001", "/pitchers?on=2026-05-16&division=SB+12U", "/pitchers/TAR-SB12U-2/TAR-SB12U-2-04?on=2026-05-16&game=S-F1-SAT", "/schedule", "/clock?game=S-F4", "/weather?air=94&humidity=50", "/leagues", "/leagues/tarnholt", "/games/W06-SB12U-03", "/diamonds", "/questions", "/files", "/trail", "/options",
         "/ruling?q=runner+only+touched+the+white+half+of+first+on+a+grounder&code=softball/12U%2BOslemoor", Bare,
     ];
 

@@ -18,13 +18,13 @@ public sealed class SubjectFinder
     private readonly Encoder encoder;
     private readonly Learned? learned;
     private readonly IReadOnlyList<Sheet> sheets, fresh;
-    private readonly float[][] directions;
+    private readonly IReadOnlyList<NewSubject> later;
     private readonly float[] middle;
 
-    private SubjectFinder(Codebook book, Synonyms synonyms, Encoder encoder, Learned? learned, IReadOnlyList<Sheet> sheets, IReadOnlyList<Sheet> fresh, float[][] directions)
+    private SubjectFinder(Codebook book, Synonyms synonyms, Encoder encoder, Learned? learned, IReadOnlyList<Sheet> sheets, IReadOnlyList<Sheet> fresh, IReadOnlyList<NewSubject> later)
     {
-        (this.book, this.synonyms, this.encoder, this.learned, this.sheets, this.fresh, this.directions) = (book, synonyms, encoder, learned, sheets, fresh, directions);
-        middle = learned?.Middle ?? [.. Enumerable.Range(0, Encoder.Size).Select(i => directions.Average(d => d[i]))];
+        (this.book, this.synonyms, this.encoder, this.learned, this.sheets, this.fresh, this.later) = (book, synonyms, encoder, learned, sheets, fresh, later);
+        middle = learned?.Middle ?? [.. Enumerable.Range(0, Encoder.Size).Select(i => later.Average(d => d.Direction[i]))];
     }
 
     /// <summary>What was measured when it was learned, on questions held out; and what has changed since.</summary>
@@ -45,13 +45,13 @@ public sealed class SubjectFinder
         var known = learned?.Subjects.Select(s => s.Name).ToHashSet(StringComparer.OrdinalIgnoreCase) ?? [];
         IReadOnlyList<Sheet> fresh = [.. sheets.Where(s => !known.Contains(s.Name))];
         var encoder = new Encoder(learned?.Changes ?? []);
-        var directions = fresh.Count == 0 ? [] : Later(book, fresh, material, synonyms, encoder, learned, cache, tell);
+        IReadOnlyList<NewSubject> later = fresh.Count == 0 ? [] : Later(book, fresh, material, synonyms, encoder, learned, cache, tell);
         var changed = learned is not null && learned.Key != material.ForLearning().Key() ? "the texts have changed since; tools/Tune learns them anew\n" : "";
         var added = fresh.Count > 0 ? $"found by likeness alone: {string.Join(", ", fresh.Take(5).Select(s => s.Name))}{(fresh.Count > 5 ? $" and {fresh.Count - 5} more" : "")}\n" : "";
-        return new(book, synonyms, encoder, learned, sheets, fresh, directions) { Figures = learned?.Figures + changed + added };
+        return new(book, synonyms, encoder, learned, sheets, fresh, later) { Figures = learned?.Figures + changed + added };
     }
 
-    private static float[][] Later(Codebook book, IReadOnlyList<Sheet> fresh, Material material, Synonyms synonyms, Encoder encoder, Learned? learned, string? cache, Action<string>? tell)
+    private static IReadOnlyList<NewSubject> Later(Codebook book, IReadOnlyList<Sheet> fresh, Material material, Synonyms synonyms, Encoder encoder, Learned? learned, string? cache, Action<string>? tell)
     {
         var key = $"{material.Key()} {learned?.Key} {learned?.Figures.Length}";
         if (Kept(cache, key) is { } kept) return kept;
@@ -60,14 +60,14 @@ public sealed class SubjectFinder
         if (Kept(cache, key) is { } made) return made;
         tell?.Invoke($"{fresh.Count} subjects are new to the finder; looking at what is said of them, once");
         using var file = new MemoryStream();
-        NewSubjects.Write(file, NewSubjects.Directions(Examples.Gather(book, fresh, material, synonyms), fresh.Count, encoder.Of), key);
+        NewSubjects.Write(file, NewSubjects.Of(Examples.Gather(book, fresh, material, synonyms), fresh.Count, encoder.Of), key);
         if (cache is not null) Keep(file, cache);
         file.Position = 0;
         // read back even now, so that the first answer is to the letter that of every later one
         return NewSubjects.Read(file, key)!;
     }
 
-    private static float[][]? Kept(string? cache, string key)
+    private static NewSubject[]? Kept(string? cache, string key)
     {
         if (!File.Exists(cache)) return null;
         using var file = File.OpenRead(cache);
@@ -130,7 +130,12 @@ public sealed class SubjectFinder
         var scores = new Dictionary<string, float>(StringComparer.OrdinalIgnoreCase);
         if (learned is not null) foreach (var (subject, score) in learned.Subjects.Zip(learned.Scores(said, meaning))) scores[subject.Name] = score;
         var (floors, common) = (learned?.Floors ?? Unlearned, TensorPrimitives.Dot<float>(meaning.Whole, middle));
-        for (var f = 0; f < fresh.Count; f++) scores[fresh[f].Name] = floors.Start + floors.Pull * (TensorPrimitives.Dot<float>(meaning.Whole, directions[f]) - common);
+        for (var f = 0; f < fresh.Count; f++)
+        {
+            var like = TensorPrimitives.Dot<float>(meaning.Whole, later[f].Direction);
+            // without anything learned there is only likeness; beside what was learned a newcomer has to be clearly meant
+            scores[fresh[f].Name] = learned is null || like >= later[f].Floor ? floors.Start + floors.Pull * (like - common) : float.NegativeInfinity;
+        }
         return scores;
     }
 
