@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/schedule", "public"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/schedule", "public"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
