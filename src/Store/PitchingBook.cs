@@ -3,6 +3,8 @@ using Umpirage.District.Calendar;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.Store;
 
@@ -81,6 +83,25 @@ public static class PitchingBook
             sheets.Add(new(team, here, address, arms));
         }
         return sheets;
+    }
+
+    /// <summary>The games ahead of a team from one day to another, each under the code that governs it; findings say of which codes nothing can be had.</summary>
+    /// <param name="certain">Whether a game will be played for certain; one of a bracket may be only likely.</param>
+    public static IReadOnlyList<ComingGame> Coming(DistrictStore store, PitchingCodes codes, string team, DateOnly from, DateOnly until, Func<string, bool> certain, List<Finding> findings)
+    {
+        var (start, end) = (from.ToDateTime(default), until.AddDays(1).ToDateTime(default));
+        var coming = new List<ComingGame>();
+        foreach (var game in store.Games.AsNoTracking().Where(g => (g.Home == team || g.Visitor == team) && g.Start >= start && g.Start < end).AsEnumerable().Where(g => g.IsAhead).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal))
+            if (codes.Of(GameCode.Of(store, codes.Book, game), game.Day, findings) is { } code)
+                coming.Add(new(new(game.Key, code.Code.Game, code.Code.Division, (int)game.Start.TimeOfDay.TotalMinutes), game.Day, code, certain(game.Key)));
+        return coming;
+    }
+
+    /// <summary>A team's arms that a plan may count on: whoever has pitched on record; where nobody has, the whole roster.</summary>
+    public static IReadOnlyList<Arm> Planned(DistrictStore store, PitchingCodes codes, string team, DateOnly from)
+    {
+        List<Arm> arms = [.. Of(store, codes, from, [team], costs: false).SelectMany(s => s.Arms)];
+        return arms.Any(a => a.Ledger.Outings.Count > 0) ? [.. arms.Where(a => a.Ledger.Outings.Any(o => o.Pitched))] : arms;
     }
 
     /// <summary>The code of the youngest of the player's divisions in the same game: where a birthday is not on record the stricter limit holds.</summary>

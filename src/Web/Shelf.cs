@@ -36,10 +36,10 @@ public sealed class Shelf
     public PitchingCodes Pitching => now.Pitching;
 
     /// <summary>What the codes say of calendars; kept, like the codes themselves, until something is published.</summary>
-    public CalendarCodes Calendar(Func<IReadOnlyDictionary<string, League>> leagues)
+    public CalendarCodes Calendar(DistrictStore store)
     {
         var reading = now;
-        return reading.Calendar ??= new(reading.Book, leagues());
+        return reading.Calendar ??= new(reading.Book, store.Leagues.AsNoTracking().ToDictionary(l => l.Key));
     }
 
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>

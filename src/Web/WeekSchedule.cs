@@ -10,17 +10,11 @@ public sealed record WeekSchedule(DateOnly Monday, IReadOnlyList<ScheduledGame> 
     /// <summary>Days on either side whose games can matter to a game of the week.</summary>
     private const int Near = 9, Week = 7;
 
-    public static WeekSchedule Of(DistrictStore store, CalendarCodes codes, DateOnly day, DateTime now, string zone, bool check)
+    public static WeekSchedule Of(DistrictStore store, CalendarCodes codes, DateOnly day, DateTime now, bool check)
     {
         var monday = day.AddDays(-(((int)day.DayOfWeek + 6) % Week));
         var (from, until) = (monday.AddDays(-Near).ToDateTime(default), monday.AddDays(Week + Near).ToDateTime(default));
-        var divisions = store.Divisions.AsNoTracking().ToDictionary(d => d.Key);
-        var surroundings = new Surroundings
-        {
-            Rules = codes, Divisions = divisions, Teams = store.Teams.AsNoTracking().ToDictionary(t => t.Key), Parks = store.Parks.AsNoTracking().ToDictionary(p => p.Key),
-            Diamonds = store.Diamonds.AsNoTracking().ToDictionary(d => d.Key), Blackouts = [.. store.Blackouts.AsNoTracking().OrderBy(b => b.From).ThenBy(b => b.Kind).ThenBy(b => b.Of)],
-            Sunset = Sunsets.In(zone), Staff = new(codes, divisions, [], [], []),
-        };
+        var surroundings = Timetable.Surroundings(store, codes, pitchers: false);
         // a suspended game and its rest belong together however far apart they are
         var schedule = new Schedule(surroundings, store.Games.AsNoTracking().Where(g => (g.Start >= from && g.Start < until) || g.Status == GameStatus.Suspended || g.RestOf != null));
         bool Within(ScheduledGame g) => g.Day >= monday && g.Day < monday.AddDays(Week);

@@ -1,5 +1,3 @@
-using Umpirage.District.Calendar;
-using Umpirage.District.Options;
 using Umpirage.District.Pitchers;
 using Umpirage.Rules.Ground;
 using Umpirage.Solve;
@@ -34,24 +32,14 @@ internal static class PitchingPlanVerb
         if (store.Teams.Find(teamKey) is not { } team) { Console.Error.WriteLine($"there is no team '{teamKey}'; {Words.Offer(teamKey!, [.. store.Teams.Select(t => t.Key)])}"); return Verb.Unusable; }
 
         var codes = new PitchingCodes(Library.Codes(request));
-        var teams = store.Teams.ToDictionary(t => t.Key);
-        var leagues = store.Leagues.ToDictionary(l => l.Key);
-        var division = store.Divisions.Find(team.Division)!;
-        var (start, end) = (from.ToDateTime(default), to.AddDays(1).ToDateTime(default));
-        var coming = store.Games.Where(g => (g.Home == teamKey || g.Visitor == teamKey) && g.Start >= start && g.Start < end).AsEnumerable().Where(g => g.IsAhead).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal).ToList();
-        foreach (var unknown in likely.Where(l => coming.All(g => g.Key != l))) Console.Error.WriteLine($"--likely: '{unknown}' is no game of {teamKey} in these days; {Words.Offer(unknown, [.. coming.Select(g => g.Key)])}");
-        if (coming.Count == 0) { Console.Error.WriteLine($"{teamKey} has no game ahead from {fromAs} to {toAs}"); return Verb.Unusable; }
         var found = new List<Finding>();
-        var games = new List<ComingGame>();
-        foreach (var game in coming)
-            if (codes.Of(Governing.Code(codes.Book, division, leagues[teams[game.Home].League], leagues[teams[game.Visitor].League]), game.Day, found) is { } code)
-                games.Add(new(new(game.Key, code.Code.Game, code.Code.Division, (int)game.Start.TimeOfDay.TotalMinutes), game.Day, code, !likely.Contains(game.Key)));
+        var games = PitchingBook.Coming(store, codes, teamKey!, from, to, key => !likely.Contains(key), found);
+        List<string> coming = [.. games.Select(g => g.Game.Key)];
         foreach (var finding in found) Console.Error.WriteLine(finding);
         if (found.Count > 0) return Verb.Unusable;
-
-        var arms = PitchingBook.Of(store, codes, from, [teamKey!], costs: false).SelectMany(s => s.Arms).ToList();
-        // whoever has pitched on record; where nobody has, the whole roster
-        if (arms.Any(a => a.Ledger.Outings.Count > 0)) arms = [.. arms.Where(a => a.Ledger.Outings.Any(o => o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0))];
+        foreach (var unknown in likely.Where(l => !coming.Contains(l))) Console.Error.WriteLine($"--likely: '{unknown}' is no game of {teamKey} in these days; {Words.Offer(unknown, coming)}");
+        if (games.Count == 0) { Console.Error.WriteLine($"{teamKey} has no game ahead from {fromAs} to {toAs}"); return Verb.Unusable; }
+        var arms = PitchingBook.Planned(store, codes, teamKey!, from);
         var plan = PitchingPlanner.Plan(teamKey!, [.. arms.Select(a => new Starter(a.Ledger, a.Own))], games, new(), inning);
         var names = arms.ToDictionary(a => a.Place.Player, a => $"#{a.Place.Jersey} {a.Name}");
         if (request.Json)

@@ -10,7 +10,7 @@ public sealed class CalendarCode
 {
     internal static readonly string[] Names = ["playing hours", "games a day", "rained-out game", "field", "suspended game"];
 
-    private readonly Limit hours, day, wet, field, suspended;
+    private readonly AskedSheet hours, day, wet, field, suspended;
 
     private CalendarCode(string address, IReadOnlyList<Table> tables)
     {
@@ -57,7 +57,7 @@ public sealed class CalendarCode
     public int PitchersToStart { get; }
     public bool SuspendedFirst { get; }
 
-    public string Written(string parameter) => Sheet(parameter).Said(parameter);
+    public string Written(string parameter) => Sheet(parameter).Word(parameter);
     public string Source(string parameter) => $"'{parameter}': {Sheet(parameter).Source(parameter)}";
 
     /// <summary>Why a game may not be planned so late or so dark; nothing when it may.</summary>
@@ -71,7 +71,7 @@ public sealed class CalendarCode
         hours.Put(asked, "daylight left at the planned end", daylight);
         var line = hours.Line(asked);
         var value = hours.Value(line, "may be planned");
-        return value == "yes" ? null : (value, hours.Because(line, "may be planned", ""));
+        return value == "yes" ? null : (value, Bar.Of(hours, line, "may be planned", ""));
     }
 
     /// <summary>What the code makes of a team's next game of a day.</summary>
@@ -83,8 +83,8 @@ public sealed class CalendarCode
         day.Put(asked, "doubleheaders in seven days", doubleheaders);
         if (HasBreak && minutesSince is { } minutes) day.Put(asked, "break", minutes);
         var line = day.Line(asked);
-        return new(day.Value(line, "counts as") == "second game", day.Value(line, "may be played") == "yes" ? null : day.Because(line, "may be played", ""),
-            !HasBreak || minutesSince is null || day.Value(line, "start") == "at once" ? null : day.Because(line, "start", ""));
+        return new(day.Value(line, "counts as") == "second game", day.Value(line, "may be played") == "yes" ? null : Bar.Of(day, line, "may be played", ""),
+            !HasBreak || minutesSince is null || day.Value(line, "start") == "at once" ? null : Bar.Of(day, line, "start", ""));
     }
 
     /// <summary>Whether bases so many feet apart are those the code plays on.</summary>
@@ -97,7 +97,7 @@ public sealed class CalendarCode
         wet.Put(asked, "told before the start", hoursBefore);
         wet.Put(asked, "crew had come", crewHadCome ? "yes" : "no");
         var line = wet.Line(asked);
-        return new(wet.Value(line, "notice") == "given in time", wet.Value(line, "owed to the crew"), wet.Because(line, "owed to the crew", ""));
+        return new(wet.Value(line, "notice") == "given in time", wet.Value(line, "owed to the crew"), Bar.Of(wet, line, "owed to the crew", ""));
     }
 
     /// <summary>Whether a make-up game may be played so many days after the planned day, and if not, why.</summary>
@@ -106,10 +106,10 @@ public sealed class CalendarCode
         var asked = wet.Ask();
         wet.Put(asked, "days to the make-up game", daysAfter);
         var line = wet.Line(asked);
-        return wet.Value(line, "make-up game") == "may be played then" ? null : wet.Because(line, "make-up game", "");
+        return wet.Value(line, "make-up game") == "may be played then" ? null : Bar.Of(wet, line, "make-up game", "");
     }
 
-    private Limit Sheet(string parameter) => parameter switch
+    private AskedSheet Sheet(string parameter) => parameter switch
     {
         "planned length" or "no play after" or "daylight to spare" => hours,
         "third game on one day" or "doubleheaders in seven days" or "break between games" => day,

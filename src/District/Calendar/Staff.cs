@@ -23,7 +23,7 @@ public sealed class Staff
         var known = games.ToDictionary(g => g.Key, Pitched);
         Ledgers = Ledger.All(logs, key => known[key]);
         foreach (var place in roster)
-            if (Ledgers.TryGetValue(place.Player, out var ledger) && ledger.Outings.Any(o => o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0))
+            if (Ledgers.TryGetValue(place.Player, out var ledger) && ledger.Outings.Any(o => o.Pitched))
             {
                 if (!pitchers.TryGetValue(place.Team, out var list)) pitchers[place.Team] = list = [];
                 list.Add(ledger);

@@ -1,24 +1,25 @@
 using Umpirage.District.People;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
 
 namespace Umpirage.District.Crews;
 
 /// <summary>What one code says of umpires on one day: the sheets on an umpire's day, heat and playing hours, asked with the figures of a plan.</summary>
 public sealed class UmpiresCode
 {
-    private readonly SheetUnder day, heat, hours;
+    private readonly AskedSheet day, heat, hours;
 
-    internal UmpiresCode(Code code, SheetUnder day, SheetUnder heat, SheetUnder hours)
+    internal UmpiresCode(Code code, AskedSheet day, AskedSheet heat, AskedSheet hours)
     {
         (Code, this.day, this.heat, this.hours) = (code, day, heat, hours);
-        Speed = day.Number("travel speed");
-        ParkMinutes = (int)day.Number("minutes to pack and park");
-        FieldMinutes = (int)day.Number("minutes to change fields");
-        BreakMinutes = (int)day.Number("minutes between games");
-        PlannedMinutes = (int)hours.Number("planned length");
-        OldestPlayer = (int)day.Number("oldest player");
-        DangerFrom = heat.Number("danger from");
+        Speed = Set(day, "travel speed");
+        ParkMinutes = (int)Set(day, "minutes to pack and park");
+        FieldMinutes = (int)Set(day, "minutes to change fields");
+        BreakMinutes = (int)Set(day, "minutes between games");
+        PlannedMinutes = (int)Set(hours, "planned length");
+        OldestPlayer = (int)Set(day, "oldest player");
+        DangerFrom = Set(heat, "danger from");
         DivisionPlace = code.Book.Roster.Divisions.ToList().IndexOf(code.Division);
     }
 
@@ -41,15 +42,23 @@ public sealed class UmpiresCode
     public string OwnLeague => day.Word("umpire of one of two leagues");
 
     public Citation SourceOf(string parameter) => day.Source(parameter);
-    public int GamesADay(AgeBand band) => (int)day.Number(band <= AgeBand.From13To15 ? "games a day under 16" : "games a day");
-    public int PlatesADay(double? heatIndex) => (int)day.Number(InDanger(heatIndex) ? "plates a day in the danger band" : "plates a day");
+    public int GamesADay(AgeBand band) => (int)Set(day, band <= AgeBand.From13To15 ? "games a day under 16" : "games a day");
+    public int PlatesADay(double? heatIndex) => (int)Set(day, InDanger(heatIndex) ? "plates a day in the danger band" : "plates a day");
 
     /// <summary>Never rounded: what lies a tenth below the band lies below it.</summary>
     public bool InDanger(double? heatIndex) => heatIndex is { } f && heat.Band("heat index", f) >= heat.ValueAt("heat index", "danger");
 
     private static string Age(AgeBand band) => band switch { AgeBand.Under13 => "under 13", AgeBand.From13To15 => "13 to 15", AgeBand.From16To17 => "16 to 17", _ => "adult" };
 
-    private static Barred? When((string Value, Barred By) answer, params ReadOnlySpan<string> bad) => bad.Contains(answer.Value) ? answer.By : null;
+    /// <summary>A number that the code sets; without end where it sets none.</summary>
+    private static double Set(AskedSheet sheet, string parameter) => sheet.Exactly(parameter) ?? double.PositiveInfinity;
+
+    private Barred? When((string Value, BoundClause By) answer, params ReadOnlySpan<string> bad)
+    {
+        if (!bad.Contains(answer.Value)) return null;
+        var (title, source) = day.Told(answer.By);
+        return new(title, source);
+    }
 
     /// <summary>Why there is no room for a further game; nothing when there is.</summary>
     public Barred? Games(AgeBand band, int before) => When(day.Ask("games", ("umpire", Age(band), 0), ("games before this one", null, before)), "full");

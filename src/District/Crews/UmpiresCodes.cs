@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
 
 namespace Umpirage.District.Crews;
 
@@ -9,7 +10,7 @@ namespace Umpirage.District.Crews;
 public sealed class UmpiresCodes(Codebook book)
 {
     private readonly ConcurrentDictionary<(string Address, DateOnly Day), UmpiresCode> byDay = [];
-    private readonly ConcurrentDictionary<string, SheetUnder> bySheet = [];
+    private readonly ConcurrentDictionary<string, AskedSheet> bySheet = [];
 
     private static readonly ConditionalWeakTable<Codebook, UmpiresCodes> Kept = [];
 
@@ -23,12 +24,12 @@ public sealed class UmpiresCodes(Codebook book)
     public UmpiresCode Of(string address, DateOnly day) => byDay.GetOrAdd((address, day), key =>
     {
         var faults = new List<string>();
-        if (Rules.Plays.Casebook.Code(book, key.Address, key.Day, faults.Add) is not { } code) throw new InvalidDataException(string.Join("; ", faults));
+        if (Casebook.Code(book, key.Address, key.Day, faults.Add) is not { } code) throw new InvalidDataException(string.Join("; ", faults));
         return new(code, Under(code, "umpire's day"), Under(code, "heat"), Under(code, "playing hours"));
     });
 
     /// <summary>Values change on few days: a table is made anew only when one did.</summary>
-    private SheetUnder Under(Code code, string name)
+    private AskedSheet Under(Code code, string name)
     {
         var findings = new List<Finding>();
         if (book.Sheet(name) is not { } sheet || book.Bind(sheet, code.Stack, findings) is not { } bound || CodeSheet.Of(bound, code, findings) is not { } under)

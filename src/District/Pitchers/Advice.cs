@@ -16,7 +16,7 @@ public sealed record Advice(IReadOnlyList<Bar> Says)
     {
         var day = occasion.Day;
         var says = new List<Bar>();
-        bool Pitched(DateOnly d) => ledger.Outings.Any(o => o.Day == d && o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0);
+        bool Pitched(DateOnly d) => ledger.Outings.Any(o => o.Day == d && o.Pitched);
         var games = ledger.Outings.Count(o => o.Day == day && o.Game.Key != occasion.Game?.Key && o.Most.Pitches + o.Most.Innings > 0);
         own.Load(says, inningsInAYear, Pitched(day.AddDays(-1)), games, teams);
         own.Guideline(says, ledger, day);

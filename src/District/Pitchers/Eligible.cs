@@ -73,7 +73,7 @@ public static class Eligible
 
     private static MayPitch Rule(Ledger ledger, DayCount[] days, bool most, PitchingCode limits, PitchingCode code, Occasion occasion, List<Bar>? bars, List<Bar>? rest)
     {
-        List<Outing> earlier = [.. ledger.Outings.Where(o => o.Day == occasion.Day && o.Game.Sport == code.Code.Game && o.Game.Key != occasion.Game?.Key && o.Most.Pitches + o.Most.Innings + o.Most.Outs > 0)];
+        List<Outing> earlier = [.. ledger.Outings.Where(o => o.Day == occasion.Day && o.Game.Sport == code.Code.Game && o.Game.Key != occasion.Game?.Key && o.Pitched)];
         int? inTheFirst = earlier.Count == 0 ? null : (most ? earlier[0].Most : earlier[0].Least).Pitches;
         var answer = limits.MayPitch(days, occasion, inTheFirst, bars, rest);
         var barred = false;

@@ -11,6 +11,9 @@ public sealed record Outing(PitchedGame Game, DateOnly Day, string Team, Count M
 {
     public bool Disputed => Most != Least;
 
+    /// <summary>Something was pitched in it, by the larger figures; it may also have been caught only.</summary>
+    public bool Pitched => Most.Pitches + Most.Innings + Most.Outs > 0;
+
     public static Outing Of(PitchedGame game, IReadOnlyList<Appearance> lines) => new(
         game, lines[0].Day, lines[0].Team, lines.Select(l => l.Count).Aggregate(Count.Most), lines.Select(l => l.Count).Aggregate(Count.Least), lines);
 }

@@ -11,8 +11,8 @@ public sealed class PitchingCode
     private static readonly string[] Names =
         ["pitcher limits", "rest after pitching", "pitcher and catcher", "pitching innings", "innings pitched", "pitching in two divisions", "pitching load", "pitching guideline by age"];
 
-    private readonly Limit day, rest, catching, outs, innings, divisions, load;
-    private readonly Limit? guideline;
+    private readonly AskedSheet day, rest, catching, outs, innings, divisions, load;
+    private readonly AskedSheet? guideline;
     private readonly IReadOnlyList<string> order;
     private readonly int fullGame;
 
@@ -108,8 +108,8 @@ public sealed class PitchingCode
         var value = day.Value(line, "may pitch");
         if (value == "yes") return Pitchers.MayPitch.Yes;
         if (value == "no" && day.Value(line, "barred from this game") == "yes")
-            bars?.Add(day.Because(line, "barred from this game", daysInARow > 1 ? $"pitched on {daysInARow} days in a row before" : inTheFirst is { } first ? $"{first} pitches in another game today" : $"{occasion.PitchersUsed} pitchers used"));
-        else bars?.Add(day.Because(line, "may pitch", $"{today.Pitches} pitches today; the limit is {DayLimit(Unit.Pitches)}"));
+            bars?.Add(Bar.Of(day, line, "barred from this game", daysInARow > 1 ? $"pitched on {daysInARow} days in a row before" : inTheFirst is { } first ? $"{first} pitches in another game today" : $"{occasion.PitchersUsed} pitchers used"));
+        else bars?.Add(Bar.Of(day, line, "may pitch", $"{today.Pitches} pitches today; the limit is {DayLimit(Unit.Pitches)}"));
         return value == "no" ? Pitchers.MayPitch.No : Pitchers.MayPitch.UntilThisBatterIsFinished;
     }
 
@@ -123,7 +123,7 @@ public sealed class PitchingCode
         var line = rest.Line(asked);
         var may = rest.Value(line, "may pitch") == "yes";
         if (may ? rested is not null && rest.Value(line, "rest needed") != "none" : bars is not null)
-            (may ? rested! : bars!).Add(rest.Because(line, "rest needed",
+            (may ? rested! : bars!).Add(Bar.Of(rest, line, "rest needed",
                 $"{then.Pitches} pitches on {Written(then.Day)}, the first to the last batter number {then.FirstToLastBatter}: rest needed {rest.Value(line, "rest needed")}, had {between}"));
         return may;
     }
@@ -138,10 +138,10 @@ public sealed class PitchingCode
         var line = innings.Line(asked);
         var may = innings.Value(line, "may pitch") == "yes";
         if (!may && bars is not null)
-            bars.Add(innings.Because(line, "may pitch", between == 0 && innings.Value(line, "rest needed") != "none"
+            bars.Add(Bar.Of(innings, line, "may pitch", between == 0 && innings.Value(line, "rest needed") != "none"
                 ? $"a pitch in {last.Innings} innings on {Written(last.Day)}, and no day between" : $"a pitch in {today.Innings} innings today; the limit is {DayLimit(Unit.Innings)}"));
         else if (may && rested is not null && innings.Value(line, "rest needed") != "none")
-            rested.Add(innings.Because(line, "rest needed", $"a pitch in {last.Innings} innings on {Written(last.Day)}: rest needed one day, had {between}"));
+            rested.Add(Bar.Of(innings, line, "rest needed", $"a pitch in {last.Innings} innings on {Written(last.Day)}: rest needed one day, had {between}"));
         return may;
     }
 
@@ -153,7 +153,7 @@ public sealed class PitchingCode
         outs.Put(asked, "outs in three days", before + today.Outs);
         var line = outs.Line(asked);
         var may = outs.Value(line, "may pitch") == "yes";
-        if (!may) bars?.Add(outs.Because(line, "may pitch", $"{today.Outs} outs today, {yesterday.Outs} yesterday, {before + today.Outs} in three days"));
+        if (!may) bars?.Add(Bar.Of(outs, line, "may pitch", $"{today.Outs} outs today, {yesterday.Outs} yesterday, {before + today.Outs} in three days"));
         return may;
     }
 
@@ -164,7 +164,7 @@ public sealed class PitchingCode
         catching.Put(asked, "innings caught", today.Caught);
         var line = catching.Line(asked);
         var may = catching.Value(line, "may do so") == "yes";
-        if (!may) bars?.Add(catching.Because(line, "may do so", $"{today.Caught} innings caught today"));
+        if (!may) bars?.Add(Bar.Of(catching, line, "may do so", $"{today.Caught} innings caught today"));
         return may;
     }
 
@@ -180,7 +180,7 @@ public sealed class PitchingCode
             catching.Put(asked, "innings caught", today.Caught);
             catching.Put(asked, "pitches after catching", today.Pitches);
             var line = catching.Line(asked);
-            if (catching.Value(line, "may do so") == "no") return catching.Because(line, "may do so", $"{today.Pitches} pitches today, the first to the last batter number {today.FirstToLastBatter}; {today.Caught} innings caught");
+            if (catching.Value(line, "may do so") == "no") return Bar.Of(catching, line, "may do so", $"{today.Pitches} pitches today, the first to the last batter number {today.FirstToLastBatter}; {today.Caught} innings caught");
         }
         return null;
     }
@@ -195,7 +195,7 @@ public sealed class PitchingCode
         divisions.Put(asked, "innings of both together", DayLimit(Unit.Innings) is { } most && inningsToday >= most ? "at this game's limit" : "within this game's limit");
         var line = divisions.Line(asked);
         if (divisions.Value(line, "may pitch") != "no") return false;
-        bars?.Add(divisions.Because(line, "may pitch", $"{there.Innings} innings in {division} earlier today"));
+        bars?.Add(Bar.Of(divisions, line, "may pitch", $"{there.Innings} innings in {division} earlier today"));
         return true;
     }
 
@@ -208,7 +208,7 @@ public sealed class PitchingCode
             load.Put(asked, "age", load.Number("age taken for the division")!.Value);
             put(asked);
             var line = load.Line(asked);
-            if (load.Value(line, "advice") != "nothing to add") says.Add(load.Because(line, "advice", title));
+            if (load.Value(line, "advice") != "nothing to add") says.Add(Bar.Of(load, line, "advice", title));
         }
         Ask($"{inningsInAYear} innings in twelve months", a => load.Put(a, "innings in twelve months", inningsInAYear));
         if (yesterday) Ask("pitched yesterday", a => load.Put(a, "days in a row", "second day or later"));
@@ -228,8 +228,8 @@ public sealed class PitchingCode
             var line = guideline.Line(asked);
             var days = Array.IndexOf(RestWords, guideline.Value(line, "rest"));
             var had = now.DayNumber - then.Day.DayNumber - 1;
-            if (then.Day < now && had < days) says.Add(guideline.Because(line, "rest", $"{then.Pitches} pitches on {Written(then.Day)}; the guideline for the age asks for {RestWords[days]}, had {had}"));
-            if (then.Day == now && guideline.Value(line, "day") == "limit reached") says.Add(guideline.Because(line, "day", $"{then.Pitches} pitches today"));
+            if (then.Day < now && had < days) says.Add(Bar.Of(guideline, line, "rest", $"{then.Pitches} pitches on {Written(then.Day)}; the guideline for the age asks for {RestWords[days]}, had {had}"));
+            if (then.Day == now && guideline.Value(line, "day") == "limit reached") says.Add(Bar.Of(guideline, line, "day", $"{then.Pitches} pitches today"));
         }
     }
 
