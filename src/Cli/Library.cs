@@ -1,3 +1,4 @@
+using Umpirage.District.Clinic;
 using Umpirage.District.Diamonds;
 using Umpirage.Finder;
 using Umpirage.Rules.Codes;
@@ -51,6 +52,13 @@ internal static class Library
     /// <summary>How subjects are pictured; a picture that cannot be read is left out here, a test holds them all.</summary>
     public static IReadOnlyDictionary<string, Picture> Pictures(Request request, Codebook book) =>
         Files(Path.Combine(request.Codes, "pictures"), "*.picture").Select(f => Picture.Read(Name(f), File.ReadAllText(f), book, [])).OfType<Picture>().ToDictionary(p => p.Sheet);
+
+    /// <summary>What many believe; none where codes name none.</summary>
+    public static IReadOnlyList<Misbelief> Misbeliefs(Request request, Codebook book, List<Finding> findings)
+    {
+        var file = Path.Combine(request.Codes, "lessons", "misbeliefs.txt");
+        return File.Exists(file) ? MisbeliefReader.Read(Name(file), File.ReadAllText(file), book, findings) : [];
+    }
 
     /// <summary>How often each subject was asked about, counted by the plays of the casebook.</summary>
     public static IReadOnlyDictionary<string, int> Asked(Request request, Codebook book) =>

@@ -12,6 +12,11 @@ internal static class Desk
 
     public static LessonPlan Plan { get; } = LessonPlan.Read("plan.txt", File.ReadAllText(Folder.Of("codes", "lessons", "plan.txt")), Shelf.Codes, findings)!;
 
+    public static IReadOnlyList<Misbelief> Misbeliefs { get; } = MisbeliefReader.Read("misbeliefs.txt", File.ReadAllText(Folder.Of("codes", "lessons", "misbeliefs.txt")), Shelf.Codes, findings);
+
+    public static Syllabus Syllabus { get; } = new(Shelf.Codes, Phrases, Plan, Misbeliefs,
+        Shelf.Codes.Sheets.ToDictionary(s => s.Name, s => Directory.Exists(Folder.Of("casebook", Words.Slug(s.Name))) ? Directory.GetFiles(Folder.Of("casebook", Words.Slug(s.Name))).Length : 0));
+
     public static Bank Softball { get; } = Of("softball/12U");
     public static Bank Baseball { get; } = Of("baseball/12U");
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Umpirage.District.Clinic;
 using Umpirage.District.Diamonds;
 
@@ -6,12 +7,10 @@ namespace Umpirage.Tests.Clinic;
 /// <summary>Lessons on what differs: complete against the computed crossover, short enough, and kept with what the instructor wrote.</summary>
 public class LessonTests
 {
-    private static readonly Dictionary<string, int> Asked = Shelf.Codes.Sheets.ToDictionary(s => s.Name, s => Directory.Exists(Folder.Of("casebook", Words.Slug(s.Name))) ? Directory.GetFiles(Folder.Of("casebook", Words.Slug(s.Name))).Length : 0);
-
     private static Lesson Make(string here, string there, string audience = "umpire", InstructorFile? edits = null)
     {
         var findings = new List<Finding>();
-        var lesson = LessonMaker.Of(Shelf.Codes, Desk.Phrases, Desk.Plan, Shelf.Code(Shelf.Codes, here), Shelf.Code(Shelf.Codes, there), audience, Asked, edits ?? InstructorFile.Empty, findings);
+        var lesson = LessonMaker.Of(Desk.Syllabus, Shelf.Code(Shelf.Codes, here), Shelf.Code(Shelf.Codes, there), audience, edits ?? InstructorFile.Empty, findings);
         Assert.Empty(findings);
         return lesson!;
     }
@@ -46,14 +45,53 @@ public class LessonTests
     {
         var lesson = Make("baseball/12U", "softball/12U");
         foreach (var contrast in lesson.All)
-            foreach (var (code, side) in new (Code, Func<Turn, string>)[] { (lesson.Here, t => t.Here), (lesson.There, t => t.There) })
-            {
-                var findings = new List<Finding>();
-                var table = Casebook.Table(Shelf.Codes, code.Address.ToString(), contrast.Sheet, Shelf.Today, "lesson", findings)!;
-                var ruling = Umpire.Rule(table, Situation.Read(table.Sheet, "lesson", contrast.Given.Select(g => new Phrase(g, 0)), findings));
-                Assert.Empty(findings);
-                foreach (var turn in contrast.Turns) Assert.Equal([side(turn)], ruling.Find(turn.Decision)!.Values);
-            }
+        {
+            Holds(lesson, contrast.Sheet, contrast.Given, contrast.Turns);
+            if (contrast.Twin is { } twin) Holds(lesson, contrast.Sheet, twin.Given, twin.Turns);
+        }
+    }
+
+    private static void Holds(Lesson lesson, string sheet, IReadOnlyList<string> given, IReadOnlyList<Turn> turns)
+    {
+        foreach (var (code, side) in new (Code, Func<Turn, string>)[] { (lesson.Here, t => t.Here), (lesson.There, t => t.There) })
+        {
+            var findings = new List<Finding>();
+            var table = Casebook.Table(Shelf.Codes, code.Address.ToString(), sheet, Shelf.Today, "lesson", findings)!;
+            var ruling = Umpire.Rule(table, Situation.Read(table.Sheet, "lesson", given.Select(g => new Phrase(g, 0)), findings));
+            Assert.Empty(findings);
+            foreach (var turn in turns) Assert.Equal([side(turn)], ruling.Find(turn.Decision)!.Values);
+        }
+    }
+
+    [Fact]
+    public void A_pair_is_two_plays_that_differ_in_one_fact_and_in_the_ruling()
+    {
+        var lesson = Make("baseball/12U", "softball/12U");
+        foreach (var contrast in lesson.All.Where(c => c.Twin is not null))
+        {
+            var twin = contrast.Twin!;
+            Assert.Equal(contrast.Given.Count, twin.Given.Count);
+            Assert.Equal(1, contrast.Given.Zip(twin.Given).Count(p => p.First != p.Second));
+            Assert.Single(contrast.Told, t => t == twin.First);
+            Assert.DoesNotContain(twin.Second, contrast.Told);
+            Assert.Equal(contrast.Turns.Select(t => t.Decision), twin.Turns.Select(t => t.Decision));
+            Assert.Contains(contrast.Turns.Zip(twin.Turns), p => p.First.Here != p.Second.Here || p.First.There != p.Second.There);
+            Assert.All(contrast.Turns.Concat(twin.Turns), t => Assert.False(string.IsNullOrWhiteSpace(t.HereBy.Source) || string.IsNullOrWhiteSpace(t.ThereBy.Source)));
+        }
+        // nearly every difference has one, and every slide of its own shows one
+        Assert.True(lesson.All.Count(c => c.Twin is not null) > lesson.All.Count * 9 / 10, $"{lesson.All.Count(c => c.Twin is not null)} of {lesson.All.Count}");
+        Assert.All(lesson.Slides.Where(s => s.Kind == SlideKind.Pair), s => Assert.NotNull(s.Contrasts[0].Twin));
+    }
+
+    /// <summary>Silent reading of English non-fiction: 238 words a minute (Brysbaert 2019, from memory). Every word of the slides, sources and all, counted from the page itself.</summary>
+    [Fact]
+    public void The_slides_can_be_read_in_the_time_they_are_given()
+    {
+        var lesson = Make("baseball/12U", "softball/12U");
+        var page = Regex.Replace(DeckPage.Slides(lesson, new Dictionary<string, Picture>()), "<aside.*?</aside>|<cite>.*?</cite>|<header>.*?</header>", " ", RegexOptions.Singleline);
+        var words = Regex.Replace(page, "<[^>]+>", " ").Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries).Length;
+        Assert.True(words <= 45 * 238, $"{words} words");
+        foreach (var slide in lesson.Slides.Where(s => s.Kind == SlideKind.Table)) Assert.True(slide.Seconds >= slide.Contrasts.Sum(c => c.Turns.Count), slide.Key);
     }
 
     [Fact]
@@ -122,13 +160,13 @@ public class LessonTests
     {
         var findings = new List<Finding>();
         var lesson = Make("baseball/12U", "softball/12U", edits: InstructorFile.Read("i", "slide opening: x\n  note: <script>alert(1)</script>\n", findings));
-        var pages = new[] { DeckPage.Html(lesson, new Dictionary<string, Picture>()), HandoutPage.Html(lesson, Desk.Plan), HandoutPage.Key(lesson) };
+        var pages = new[] { DeckPage.Html(lesson, new Dictionary<string, Picture>()), HandoutPage.Html(lesson, Desk.Plan), HandoutPage.Key(lesson), NotesPage.Html(lesson) };
         foreach (var page in pages)
         {
             Assert.DoesNotContain("http", page);
             Assert.DoesNotContain("<script>alert", page);
             Assert.Contains("@media print", page);
         }
-        foreach (var contrast in lesson.All) Assert.Contains(contrast.Situation.Replace("\"", "&quot;"), pages[1]);
+        foreach (var contrast in lesson.All) Assert.All(contrast.Told, t => Assert.Contains(t.Replace("\"", "&quot;"), pages[1]));
     }
 }
