@@ -155,6 +155,8 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
     private Twin? Twin(int[] facts, List<int> kept, List<int> told, List<int> turning)
     {
         var (first, then) = (here.At(facts)!, there.At(facts)!);
+        // a slide shows so many of them: what differs has to be among these
+        var shown = turning.Take(PlayRows.TurnsInARow).ToList();
         (Twin Twin, int Score)? best = null;
         foreach (var fact in kept)
             for (var v = 0; v < sheet.Terms[fact].Values.Count; v++)
@@ -163,7 +165,7 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
                 var other = (int[])facts.Clone();
                 other[fact] = v;
                 if (here.At(other) is not { } one || there.At(other) is not { } two || teller.Given(fact, v) == teller.Given(fact, facts[fact])) continue;
-                var (known, learnt) = (Turns(turning, first, one, d => d), Turns(turning, then, two, d => place[d]));
+                var (known, learnt) = (Turns(shown, first, one, d => d), Turns(shown, then, two, d => place[d]));
                 if (known + learnt == 0) continue;
                 var space = Enumerable.Range(0, facts.Length).Select(t => told.Contains(t) ? 1UL << other[t] : sheet.Domain[t] & there.Sheet.Domain[t]).ToArray();
                 if (!Still(here, space, turning, d => one.Values[d], d => d) || !Still(there, space, turning, d => two.Values[place[d]], d => place[d])) continue;

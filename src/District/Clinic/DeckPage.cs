@@ -10,10 +10,10 @@ namespace Umpirage.District.Clinic;
 /// </summary>
 public static class DeckPage
 {
-    /// <summary>The page as text.</summary>
-    public static string Html(Lesson lesson, IReadOnlyDictionary<string, Picture> pictures) => new StringBuilder()
-        .AppendLine($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(LessonMaker.Upper(lesson.Title))}</title><style>{Style}</style></head><body>")
-        .Append(Slides(lesson, pictures)).AppendLine($"<script>{Script}</script></body></html>").ToString();
+    /// <summary>The page as text; <paramref name="linked"/>: its looks and its script are taken from deck.css and deck.js beside it.</summary>
+    public static string Html(Lesson lesson, IReadOnlyDictionary<string, Picture> pictures, bool linked = false) => new StringBuilder()
+        .AppendLine($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(LessonMaker.Upper(lesson.Title))}</title>{(linked ? "<link rel=\"stylesheet\" href=\"deck.css\">" : $"<style>{Style}</style>")}</head><body>")
+        .Append(Slides(lesson, pictures)).AppendLine(linked ? "<script src=\"deck.js\"></script></body></html>" : $"<script>{Script}</script></body></html>").ToString();
 
     /// <summary>The slides alone, for a page that brings its own head.</summary>
     public static string Slides(Lesson lesson, IReadOnlyDictionary<string, Picture> pictures)

@@ -1,4 +1,5 @@
 using System.Text;
+using Umpirage.District.Diamonds;
 using static Umpirage.District.Clinic.Markup;
 
 namespace Umpirage.District.Clinic;
@@ -6,15 +7,15 @@ namespace Umpirage.District.Clinic;
 /// <summary>What is handed out: plays to rule, what many believe, every difference with its source; and the key. For printing on paper.</summary>
 public static class HandoutPage
 {
-    /// <summary>The handout: plays to rule first, then everything that differs.</summary>
-    public static string Html(Lesson lesson, LessonPlan plan)
+    /// <summary>The handout: plays to rule first, then everything that differs; <paramref name="linked"/>: its looks are taken from paper.css beside it.</summary>
+    public static string Html(Lesson lesson, LessonPlan plan, IReadOnlyDictionary<string, Picture> pictures, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: handout");
+        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: handout", linked);
         page.AppendLine($"<h1>{Safe(LessonMaker.Upper(lesson.Title))}</h1><p>Handout for {Safe(lesson.Audience)}s. Codes: {Safe(lesson.Here.Address.ToString())} and {Safe(lesson.There.Address.ToString())}. Advice from a stated edition; the printed rule book and local authority rule.</p>");
         page.AppendLine("<h2>Rule these plays under both codes</h2><ol class=\"quiz\">");
         foreach (var contrast in lesson.Quiz)
-            page.AppendLine($"<li><p>{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
+            page.AppendLine($"<li><p>{Figure(pictures, contrast.Sheet, contrast.Given)}{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
         page.AppendLine("</ol>");
         if (lesson.Beliefs.Count > 0)
         {
@@ -45,6 +46,10 @@ public static class HandoutPage
         return End(page);
     }
 
+    internal static string Figure(IReadOnlyDictionary<string, Picture> pictures, string sheet, IReadOnlyList<string> given) =>
+        pictures.TryGetValue(sheet, out var picture) && Drawing.Of(picture, given) is { } drawing
+            ? $"<span class=\"figure\">{drawing.Svg}<small>{string.Join(", ", drawing.Legend.Select(l => $"{l.Letter} {l.Name}"))}</small></span>" : "";
+
     private static void Rows(StringBuilder page, PlayRows plays)
     {
         var named = $"<b>{Safe(LessonMaker.Upper(plays.Sheet))}.</b>";
@@ -54,10 +59,10 @@ public static class HandoutPage
     }
 
     /// <summary>The key to the quiz.</summary>
-    public static string Key(Lesson lesson)
+    public static string Key(Lesson lesson, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: key");
+        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: key", linked);
         page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><tr><th></th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         for (var i = 0; i < lesson.Quiz.Count; i++)
         {
@@ -72,15 +77,16 @@ public static class HandoutPage
 
     private static string By(RuledBy by) => $"<small>{Safe(LessonMaker.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
 
-    internal static StringBuilder Begin(string title) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title><style>").Append(Style).AppendLine("</style></head><body>");
+    internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body>");
 
     internal static string End(StringBuilder page) => page.AppendLine("</body></html>").ToString();
 
-    internal const string Style = """
+    /// <summary>How printed pages look.</summary>
+    public const string Style = """
         html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:11pt;line-height:1.25;color:#111;background:#fff}body{max-width:190mm;margin:8mm auto;padding:0 4mm}h1{font-size:20pt;line-height:1.15;margin:0 0 2mm}h2{font-size:14.5pt;margin:5mm 0 1.5mm;break-after:avoid}p{margin:0 0 2mm}
         table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:.8mm 1.4mm;text-align:left;vertical-align:top}tr{break-inside:avoid}tr:first-child th{background:#eee}small{display:block;font-size:9pt;line-height:1.15;color:#111;margin-top:.4mm}.plays{table-layout:fixed}.plays th:first-child{width:40%}.plays .all{break-after:avoid}.plays .all td{background:#f4f4f4}.part{padding-left:4mm}
         .numbers small{display:inline}.clock p{margin:.6mm 0;font-size:10pt}.own{background:#e3f0ff;padding:1mm 2mm}
-        .quiz{columns:2;column-gap:8mm;padding-left:6mm}.quiz li{break-inside:avoid;margin-bottom:3mm}.quiz p{margin:0 0 1mm}.blank{display:flex;flex-direction:column}.blank span{border-bottom:1px solid #111;height:9mm}
+        .quiz{columns:2;column-gap:8mm;padding-left:6mm}.quiz li{break-inside:avoid;margin-bottom:3mm}.quiz p{margin:0 0 1mm}.figure{float:right;width:30mm;margin:0 0 1mm 3mm;text-align:center}.figure svg{width:30mm;height:30mm;border:1px solid #555}.quiz li::after{content:"";display:block;clear:both}.choices{list-style:none;margin:0;padding:0}.blank{display:flex;flex-direction:column}.blank span{border-bottom:1px solid #111;height:9mm}
         @media screen and (max-width:800px){html{font-size:18px}body{padding:0 2mm}small,.clock p{font-size:16px}.quiz{columns:1}tr,td,th{display:block;border:0}tr{border-bottom:2px solid #111;padding:2mm 0}}
         @media print{@page{margin:10mm}body{margin:0;max-width:none;padding:0}}
         """;

@@ -43,7 +43,7 @@ public static class MisbeliefReader
                 return;
             }
             List<string> games = [.. parts["in"].Text.Split(',').Select(g => g.Trim())];
-            foreach (var game in games.Where(g => !sheet.Speaks(g))) Fault(parts["in"].Line, $"'{sheet.Name}' says nothing of '{game}'; write the games in which the belief is wrong");
+            foreach (var game in games.Where(g => !book.Roster.Games.Contains(g, StringComparer.OrdinalIgnoreCase) || !sheet.Speaks(g))) Fault(parts["in"].Line, $"'{sheet.Name}' says nothing of '{game}'; write the games in which the belief is wrong");
             var at = parts["believed"].Text.IndexOf(" is ", StringComparison.Ordinal);
             var (decision, value) = at < 0 ? (parts["believed"].Text, "") : (parts["believed"].Text[..at].Trim(), parts["believed"].Text[(at + 4)..].Trim());
             var decided = sheet.Decisions.FirstOrDefault(d => Words.Same(d.Name, decision));

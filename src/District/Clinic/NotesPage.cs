@@ -6,9 +6,9 @@ namespace Umpirage.District.Clinic;
 /// <summary>What the speaker has in hand: for every slide the time on the clock, what to do, and what stands behind it. For printing on paper.</summary>
 public static class NotesPage
 {
-    public static string Html(Lesson lesson)
+    public static string Html(Lesson lesson, bool linked = false)
     {
-        var page = HandoutPage.Begin($"{LessonMaker.Upper(lesson.Title)}: notes");
+        var page = HandoutPage.Begin($"{LessonMaker.Upper(lesson.Title)}: notes", linked);
         page.AppendLine($"<h1>{Safe(LessonMaker.Upper(lesson.Title))}: speaker's notes</h1><p>{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s. In the browser the arrow keys turn the slides and n shows these notes.</p><table class=\"clock\"><tr><th>Clock</th><th>Slide</th><th>What to say and do</th></tr>");
         var at = 0;
         for (var i = 0; i < lesson.Slides.Count; i++)

@@ -4,7 +4,7 @@ namespace Umpirage.District.Clinic;
 public sealed record PlayRows(string Sheet, IReadOnlyList<string> Common, IReadOnlyList<(Contrast Contrast, string Told)> Rows)
 {
     // the first ruling that differs and what follows from it first; the handout has them all
-    internal const int TurnsInARow = 2;
+    public const int TurnsInARow = 2;
 
     // characters that fit in a line across a slide, of its first column and of its two others, at the size of DeckPage's tables
     private const int Across = 98, PlayWide = 49, RulingWide = 20;

@@ -24,6 +24,9 @@ public sealed record Slide(string Key, SlideKind Kind, string Kicker, string Tit
     public string? Note { get; init; }
 }
 
+/// <summary>What the code changed since an instructor wrote: the difference, and what became of it.</summary>
+public sealed record Stale(string Key, string Words);
+
 /// <summary>What an instructor said about one contrast or slide.</summary>
 public sealed record Wish(string Key, string Name, string? Show, int? Seconds, string? Note, string? Print);
 
@@ -33,7 +36,14 @@ public sealed record Wish(string Key, string Name, string? Show, int? Seconds, s
 /// </summary>
 public sealed record Lesson(
     Code Here, Code There, string Audience, string Title, IReadOnlyList<Slide> Slides, IReadOnlyList<Contrast> All, IReadOnlyList<NumberRow> Numbers, IReadOnlyList<OnlyRow> Only,
-    IReadOnlyList<Follow> Follows, IReadOnlyList<Refuted> Beliefs, IReadOnlyList<Wish> Wishes, IReadOnlyList<string> Stale, IReadOnlyList<Contrast> Quiz)
+    IReadOnlyList<Follow> Follows, IReadOnlyList<Refuted> Beliefs, IReadOnlyList<Wish> Wishes, IReadOnlyList<Stale> Stale, IReadOnlyList<Contrast> Quiz)
 {
     public int Seconds => Slides.Sum(s => s.Seconds);
+
+    /// <summary>The number of the slide on which a difference stands; null when it is gone or not shown.</summary>
+    public int? SlideOf(string key)
+    {
+        for (var i = 0; i < Slides.Count; i++) if (Slides[i].Key == key || Slides[i].Contrasts.Any(c => c.Key == key)) return i + 1;
+        return null;
+    }
 }

@@ -1,12 +1,12 @@
 namespace Umpirage.District.Diamonds;
 
 /// <summary>
-/// The views: the field, first base, the plate with its boxes, the pitcher's circle and the way of her feet, an inning in which time runs out, a clock of
-/// seconds. Schematic: a laid-out field with its measures is another thing.
+/// The views: the field, first base, the plate with its boxes, the pitcher's circle and the way of her feet, an inning in which time runs out, what
+/// came before an out and after it, seconds and minutes on a line. Schematic: a laid-out field with its measures is another thing.
 /// </summary>
 public static class Views
 {
-    public static IReadOnlyList<View> All { get; } = [Field(), FirstBase(), Plate(), Circle(), Delivery(), Inning(), Scale("seconds", "a clock of seconds")];
+    public static IReadOnlyList<View> All { get; } = [Field(), FirstBase(), Plate(), Circle(), Delivery(), Inning(), TheOut(), Scale("seconds", "a line of seconds"), Scale("minutes", "a line of minutes")];
 
     public static View? Named(string name) => All.FirstOrDefault(v => Rules.Ground.Words.Same(v.Name, name));
 
@@ -77,6 +77,11 @@ public static class Views
     {
         ["in the visitors' half"] = (18, 26), ["in the home half"] = (50, 26), ["after both halves"] = (82, 26), ["now, in the visitors' half"] = (24, 74), ["now, in the home half"] = (56, 74), ["now, between innings"] = (66, 74), ["now, an inning later"] = (94, 74),
     }, [new("visitors", 18, 52), new("home side", 50, 52), new("next inning", 82, 52)]);
+
+    private static View TheOut() => new("the out", "the out on a line of time", [Open(Stroke.Chalk, (4, 50), (96, 50)), Open(Stroke.Chalk, (50, 38), (50, 62))], new Dictionary<string, (double, double)>
+    {
+        ["home touched before the out"] = (24, 50), ["home touched after the out"] = (76, 50),
+    }, [new("the out", 50, 33), new("earlier", 12, 66), new("later", 88, 66)]);
 
     /// <summary>A line from left to right on which numbers lie.</summary>
     private static View Scale(string name, string says) => new(name, says, [Open(Stroke.Chalk, (8, 50), (92, 50))], new Dictionary<string, (double, double)>(), [], Scale: true);
