@@ -112,6 +112,33 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("on the scale");
     }
 
+    /// <summary>The visit that would teach most, with a game, an evaluator and the reason; the assigner sees who was not seen, and no level of anybody.</summary>
+    [Fact]
+    public async Task The_next_visits_are_suggested_with_game_and_evaluator()
+    {
+        var page = await Open("/visits", "assigner", phone: true);
+        var first = page.Locator(".visits > li").First;
+        foreach (var said in (string[])["watched by", "in that position unseen", "the evaluator has not seen this umpire yet"]) await Assertions.Expect(first).ToContainTextAsync(said);
+        await page.GetByLabel("Position").SelectOptionAsync("plate");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show", Exact = true }).ClickAsync();
+        Assert.All(await page.Locator("tbody td:nth-of-type(1)").AllTextContentsAsync(), word => Assert.Equal("plate", word));
+        foreach (var level in (string[])["on the scale", "works alone", "needs company"]) await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync(level);
+    }
+
+    /// <summary>A week's places against what is offered, night by night, and how many two-game volunteers are missing; a league sees its own need only.</summary>
+    [Fact]
+    public async Task The_forecast_tells_the_weeks_need()
+    {
+        var page = await Open("/crews/forecast?week=2026-05-18");
+        await Assertions.Expect(page.Locator(".ruling .lines")).ToContainTextAsync("272 places are required");
+        Assert.Equal(7, await page.Locator("tbody tr").CountAsync());
+        Assert.Equal(168, (await page.Locator("tbody tr td:nth-of-type(1)").AllTextContentsAsync()).Sum(int.Parse));
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("at home");
+        var league = await Open("/crews/forecast?week=2026-05-18", "president-tarnholt");
+        await Assertions.Expect(league.Locator(".ruling .lines")).ToContainTextAsync("272 places are required");
+        foreach (var other in (string[])["Pellwick League", "Wrenfall League"]) await Assertions.Expect(league.Locator("main")).Not.ToContainTextAsync(other);
+    }
+
     [Fact]
     public async Task Today_shows_the_most_urgent_first_and_leads_to_it()
     {

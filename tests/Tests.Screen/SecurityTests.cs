@@ -13,13 +13,13 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate"]),
-        ("assigner", ["people", "letters"]),
-        ("umpire-001", ["people", "letters", "questions", "eligible", "evaluate"]),
+        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast"]),
+        ("assigner", ["people", "letters", "visits", "forecast"]),
+        ("umpire-001", ["people", "letters", "questions", "eligible", "evaluate", "visits"]),
         ("umpire-050", ["eligible"]),
         ("youth-01", ["eligible"]),
         ("guardian-01", []),
-        ("president-tarnholt", ["people", "options", "eligible", "count"]),
+        ("president-tarnholt", ["people", "options", "eligible", "count", "forecast"]),
         ("safety-tarnholt", ["people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
         ("coordinator-01", ["eligible"]),
@@ -33,7 +33,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
         ("/schedule", "public"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
     /// <summary>Every deed with what opens it.</summary>
