@@ -135,7 +135,7 @@ public class CrewSearchTests(ITestOutputHelper output)
     public void The_week_of_the_demonstration_is_34_places_short()
     {
         var plan = Crews.Demo.Plan();
-        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now) with { Seconds = 12 };
+        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now) with { Seconds = 18 };
         Assert.Equal((168, 272), (task.Games.Count, task.Games.Sum(g => g.Division.Crew)));
         Assert.Equal(238, Forecast.Most(plan, task.Games));
         Assert.Equal(168, Forecast.Most(plan, task.Games, platesOnly: true));
