@@ -19,7 +19,7 @@ public sealed record Question(
     public string Answer => Choices.First(c => c.Right).Text;
 
     /// <summary>What a learner forgets and learns: a rule of a subject in one game, however it is asked.</summary>
-    public string Unit => $"{Code.Split('/')[0]}: {Sheet}: {Rule}: {Decision}";
+    public string Unit { get; } = $"{Code.Split('/')[0]}: {Sheet}: {Rule}: {Decision}";
 
     /// <summary>The situation drawn, as the picture of its sheet draws it; null when nothing of it can be drawn.</summary>
     public Drawing? Drawn(IReadOnlyDictionary<string, Picture> pictures) => pictures.TryGetValue(Sheet, out var picture) ? Drawing.Of(picture, Given) : null;

@@ -23,6 +23,7 @@ public static class Doors
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
         LessonDeeds.Map(app);
+        EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
     }

@@ -44,13 +44,13 @@ internal static class LessonDeeds
             var said = string.IsNullOrWhiteSpace(note) ? null : string.Join('\n', note.ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim()).Where(l => l != ""));
             var wish = new Wish(key, slide.Title, show is "slide" or "row" or "no" ? show : null, wanted, said, slide.Kind == SlideKind.Pair ? slide.Contrasts[0].Print : null);
             return lessons.Keep(ask, sitting.Today, wish, before, faults) ? Results.Redirect($"/lessons?{ask.Query}#{Pages.LessonsPage.Anchor(key)}") : Told(faults);
-        }).Needs(Deed.PlanClinic);
+        }).Needs(Deed.Teach);
         app.MapPost("/lessons/seen", ([FromForm] string one, [FromForm] string two, [FromForm] string audience, [FromForm] string minutes, [FromForm] string before, Sitting sitting, Lessons lessons, Shelf shelf, DistrictStore store) =>
         {
             var faults = new List<string>();
             var ask = Asked(lessons, shelf, store, one, two, audience, minutes, faults);
             return faults.Count == 0 && lessons.Keep(ask, sitting.Today, null, before, faults) ? Results.Redirect($"/lessons?{ask.Query}") : Told(faults);
-        }).Needs(Deed.PlanClinic);
+        }).Needs(Deed.Teach);
     }
 
     /// <summary>The lesson that was asked for, with what is usual for what was left open; faults when something cannot be.</summary>
