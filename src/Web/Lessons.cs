@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Umpirage.District.Clinic;
+using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
 

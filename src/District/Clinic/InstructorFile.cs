@@ -49,9 +49,6 @@ public sealed record InstructorFile(IReadOnlyList<Wish> Wishes)
         return findings.Count > before ? null : new InstructorFile(wishes);
     }
 
-    /// <summary>The wishes that stay, those of differences that are gone among them: nothing an instructor wrote is thrown away.</summary>
-    internal IReadOnlyList<Wish> Kept(IReadOnlyList<Contrast> now) => [.. Wishes.Where(w => w.Show is not null || w.Seconds is not null || w.Note is not null || now.Any(c => c.Key == w.Key))];
-
     /// <summary>What went stale: differences that are gone, and those whose rulings, rules or sources are not what they were.</summary>
     internal IReadOnlyList<Stale> Stale(IReadOnlyList<Contrast> now)
     {
@@ -92,7 +89,8 @@ public sealed record InstructorFile(IReadOnlyList<Wish> Wishes)
             Part(text, "difference", contrast.Key, Name(contrast), wish, seen ? contrast.Print : wish?.Print ?? contrast.Print);
         }
         var known = lesson.Slides.Select(s => s.Key).Concat(lesson.All.Select(c => c.Key)).ToHashSet();
-        foreach (var gone in lesson.Wishes.Where(w => !known.Contains(w.Key))) Part(text, gone.Print is null ? "slide" : "difference", gone.Key, gone.Name.StartsWith("(gone) ", StringComparison.Ordinal) ? gone.Name : $"(gone) {gone.Name}", gone, gone.Print);
+        foreach (var gone in lesson.Wishes.Where(w => !known.Contains(w.Key) && (!seen || w.Show is not null || w.Seconds is not null || w.Note is not null)))
+            Part(text, gone.Print is null ? "slide" : "difference", gone.Key, !seen || gone.Name.StartsWith("(gone) ", StringComparison.Ordinal) ? gone.Name : $"(gone) {gone.Name}", gone, gone.Print);
         return text.ToString();
     }
 

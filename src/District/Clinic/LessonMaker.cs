@@ -43,7 +43,7 @@ public static class LessonMaker
             var slides = Slides(plan, groups, title, audience, shown, pairs, numbers, only, beliefs, wishes);
             if (slides.Sum(s => s.Seconds) > allowed) continue;
             var quiz = firsts.Concat(shown.OrderByDescending(c => syllabus.Asked.GetValueOrDefault(c.Sheet))).DistinctBy(c => c.Key).Take(plan["questions"]).ToList();
-            return new(here, there, audience, title, slides, all, numbers, only, follows, beliefs, edits.Kept(all), edits.Stale(all), quiz);
+            return new(here, there, audience, title, slides, all, numbers, only, follows, beliefs, edits.Wishes, edits.Stale(all), quiz);
         }
         var needed = Slides(plan, groups, title, audience, shown, always, numbers, only, beliefs, wishes).Sum(s => s.Seconds);
         findings.Add(new(FindingKind.ImpossibleValue, "lesson", 0, $"the differences do not fit in {allowed / 60} minutes even as tables, which take {(needed + 59) / 60}; allow more minutes or name a narrower audience"));

@@ -140,7 +140,7 @@ public class LessonTests
         // what nobody has looked at stays stale when something else is kept
         var unseen = InstructorFile.Read("instructor.txt", InstructorFile.Write(other, seen: false), findings)!;
         Assert.Equal(other.Stale, Make("softball/18U+NFHS@2010-04-01", "softball/18U+NFHS@2026-04-01", edits: unseen).Stale);
-        Assert.Empty(Make("softball/18U+NFHS@2010-04-01", "softball/18U+NFHS@2026-04-01", edits: InstructorFile.Read("instructor.txt", InstructorFile.Write(other), findings)!).Stale.Where(s => !s.Words.StartsWith("gone: ")));
+        Assert.DoesNotContain(Make("softball/18U+NFHS@2010-04-01", "softball/18U+NFHS@2026-04-01", edits: InstructorFile.Read("instructor.txt", InstructorFile.Write(other), findings)!).Stale, s => !s.Words.StartsWith("gone: "));
         // a ruling that is not what it was
         var changed = InstructorFile.Read("instructor.txt", text.Replace($"said: {first.All[0].Print}", "said: 0000000000"), findings)!;
         Assert.Contains(Make("softball/18U+NFHS@2017-04-01", "softball/18U+NFHS@2026-04-01", edits: changed).Stale, s => s.Words.StartsWith("changed: ") && s.Words.Contains("wet Saturday") && s.Key == key);

@@ -18,14 +18,12 @@ public class PicturedTests
     [InlineData("pitching position")]
     [InlineData("hands together and stepping back")]
     [InlineData("batter's box and contact")]
-    [InlineData("stepping out during the delivery")]
     [InlineData("double first base")]
     [InlineData("missed base")]
     [InlineData("time limit")]
     [InlineData("pitch time limit")]
     [InlineData("batter in the box between pitches")]
     [InlineData("lightning")]
-    [InlineData("run on the third out")]
     public void A_subject_has_questions_with_drawings_that_differ(string sheet)
     {
         var drawn = All.Where(q => q.Sheet == sheet).Select(q => q.Drawn(Desk.Pictures)).OfType<Umpirage.District.Diamonds.Drawing>().ToList();
