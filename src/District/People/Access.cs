@@ -3,7 +3,7 @@ namespace Umpirage.District.People;
 /// <summary>What somebody may want to do at the desk.</summary>
 public enum Deed
 {
-    ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, ChangeGames,
+    ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
     SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
 }
 
@@ -20,7 +20,7 @@ public static class Access
 
     private static readonly Dictionary<(Role, Deed), Reach> Table = Read(
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
-        (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.WriteLetters]),
+        (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters]),
         (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters]),
         (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption]),
         (Role.President, Reach.District, [Deed.SeeEligibility]),
