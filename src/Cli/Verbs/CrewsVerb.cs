@@ -90,14 +90,14 @@ internal static class CrewsVerb
 
     private static int OneGame(Request request, CrewsAsked asked, CrewRecords records, UmpiresCodes codes)
     {
-        var plan = CrewPlan.Of(records, codes);
-        if (plan.Game(asked.Game) is not { } game)
+        var plan = CrewPlan.Of(records, codes, alsoPast: true);
+        if (plan.Game(asked.Game) is not { Game.IsAhead: true } game)
         {
             var gone = records.Games.FirstOrDefault(g => g.Key == asked.Game);
             Console.Error.WriteLine(gone is null ? $"there is no game '{asked.Game}'; {Words.Offer(asked.Game, [.. plan.Games.Select(g => g.Key)])}" : $"the game '{asked.Game}' is not to be played: {gone.Status.ToString().ToLowerInvariant()}");
             return Verb.Unusable;
         }
-        if (asked.Heat is { } heat) (plan, game) = CrewPlan.Of(records with { Heat = new Dictionary<DateOnly, double> { [game.Day] = heat } }, codes) is var hot ? (hot, hot.Game(asked.Game)!) : default;
+        if (asked.Heat is { } heat) (plan, game) = CrewPlan.Of(records with { Heat = new Dictionary<DateOnly, double> { [game.Day] = heat } }, codes, alsoPast: true) is var hot ? (hot, hot.Game(asked.Game)!) : default;
         if (asked.Place is { } place && !CrewPlace.All.Contains(place)) { Console.Error.WriteLine($"there is no place '{place}'; it may be {Words.Or(CrewPlace.All)}"); return Verb.Unusable; }
         if (!request.Json) Console.WriteLine(CrewWords.Game(game));
         if (asked.Deed == "subs") return Substitutes(request, asked, plan, game);

@@ -21,6 +21,7 @@ public static class Doors
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
+        CallDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
     }
@@ -36,6 +37,9 @@ public static class Doors
         };
         return new RazorComponentResult<App>(new Dictionary<string, object?> { [nameof(App.Body)] = body }) { StatusCode = status };
     }
+
+    /// <summary>Nothing was changed, and why.</summary>
+    internal static IResult Faults(IReadOnlyList<FieldFault> faults) => Show<FaultList>(new { Faults = faults }, StatusCodes.Status422UnprocessableEntity);
 
     /// <summary>Only ever to a page of the desk itself.</summary>
     internal static RedirectHttpResult Back(string? to) =>

@@ -20,7 +20,7 @@ public class StoryTests
         Assert.Contains("45 min", why.Reasons[1].Said);
         Assert.EndsWith(": 25 min", why.Reasons[1].Said);
         // no bar from the heat, and how near it is
-        Assert.Equal("heat index 102.9 F: 0.1 below the danger band", why.Heat);
+        Assert.Equal("heat index 102.9 F: 0.1 below the danger band, which begins at 103", why.Heat);
         Assert.Equal(new InsteadAt(Position.Base, Town.At(14, 20)), why.Instead);
         // two legal plates, and an exchange where the partner takes the plate
         var legal = Subs.For(plan, game, "plate", new()).Where(s => s.Standing == Standby.Legal).Take(2).ToList();
