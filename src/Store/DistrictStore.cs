@@ -46,6 +46,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<GameOver> Endings => Set<GameOver>();
     public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();
     public DbSet<Assignment> Assignments => Set<Assignment>();
+    public DbSet<AskedSwap> Swaps => Set<AskedSwap>();
     public DbSet<Player> Players => Set<Player>();
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
     public DbSet<Appearance> Appearances => Set<Appearance>();

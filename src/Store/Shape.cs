@@ -176,6 +176,18 @@ internal static class Shape
             e.HasKey(x => new { x.Person, x.Start });
             OfPerson<ElsewhereGame>(e, nameof(ElsewhereGame.Person));
         });
+        model.Entity<AskedSwap>(s =>
+        {
+            s.ToTable("Swaps").HasKey(x => x.Key);
+            s.Property(x => x.State).HasConversion<string>();
+            s.HasIndex(x => x.State);
+            s.Ignore(x => x.IsOpen);
+            s.Ignore(x => x.IsAgreed);
+            s.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+            s.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.OtherGame).OnDelete(DeleteBehavior.Restrict);
+            OfPerson<AskedSwap>(s, nameof(AskedSwap.Person));
+            OfPerson<AskedSwap>(s, nameof(AskedSwap.Other));
+        });
         model.Entity<Player>().HasKey(p => p.Key);
         model.Entity<RosterPlace>(r =>
         {

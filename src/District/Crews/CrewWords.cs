@@ -14,6 +14,16 @@ public static class CrewWords
 
     public static string Breach(Breach breach) => $"{breach.Constraint} ({HoldWord(breach.Hold)}): {breach.InWords}";
 
+    /// <summary>
+    /// A reason as the umpire may read it whom it is about. What concerns somebody else, and a request to be kept apart, which is nobody's business,
+    /// stays with the assigner.
+    /// </summary>
+    public static string OwnReason(Breach breach, IReadOnlyCollection<string> readers) =>
+        !readers.Contains(breach.Person) ? "it would break something for another umpire; the assigner knows what"
+        : breach.Constraint == Apart ? "not in this crew; the assigner knows why" : $"{breach.Constraint}: {breach.Said}";
+
+    private static readonly string Apart = new Constraints.KeptApart().Name;
+
     /// <summary>The answer for one place: yes or no, every reason, and what would be possible instead.</summary>
     public static IReadOnlyList<string> Why(WhyNot why)
     {

@@ -4,7 +4,7 @@ namespace Umpirage.District.People;
 public enum Deed
 {
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
-    SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
+    SwapPlaces, SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
 }
 
 /// <summary>How far a permission reaches: nothing, what is one's own, one's own team, one's own league, the district.</summary>
@@ -20,7 +20,7 @@ public static class Access
 
     private static readonly Dictionary<(Role, Deed), Reach> Table = Read(
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
-        (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters]),
+        (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.SwapPlaces, Deed.WriteLetters]),
         (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters]),
         (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption]),
         (Role.President, Reach.District, [Deed.SeeEligibility]),
@@ -30,11 +30,11 @@ public static class Access
         (Role.Scorekeeper, Reach.Team, [Deed.CountPitches]),
         (Role.Scorekeeper, Reach.District, [Deed.SeeEligibility]),
         (Role.Coordinator, Reach.District, [Deed.SeeEligibility]),
-        (Role.Umpire, Reach.Self, [Deed.SeeCrews]),
+        (Role.Umpire, Reach.Self, [Deed.SeeCrews, Deed.SwapPlaces]),
         (Role.Umpire, Reach.District, [Deed.SeeEligibility]),
-        (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews]),
+        (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews, Deed.SwapPlaces]),
         (Role.YouthUmpire, Reach.District, [Deed.SeeEligibility]),
-        (Role.Guardian, Reach.Self, [Deed.SeeCrews]));
+        (Role.Guardian, Reach.Self, [Deed.SeeCrews, Deed.SwapPlaces]));
 
     private static Dictionary<(Role, Deed), Reach> Read(params (Role Role, Reach Reach, Deed[] Deeds)[] lines) =>
         lines.SelectMany(l => l.Deeds.Select(d => (l.Role, d, l.Reach))).ToDictionary(x => (x.Role, x.d), x => x.Reach);

@@ -22,6 +22,7 @@ public static class Doors
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
         CallDeeds.Map(app);
+        SwapDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
     }
