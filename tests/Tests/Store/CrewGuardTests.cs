@@ -128,6 +128,29 @@ public class CrewGuardTests
         Assert.EndsWith("1 places opened that safety rules bar", look.Trail.Where(t => t.Deed == "restored").AsEnumerable().Last().After);
     }
 
+    /// <summary>Two plates of the day are over and marked as played: a third is still one too many (workload policy W1), and what was played stays as it was.</summary>
+    [Theory, InlineData(Kept.Sqlite), InlineData(Kept.Postgres)]
+    public void Games_played_today_count_in_the_day(Kept kept)
+    {
+        using var own = Town(kept);
+        using (var store = own.Open())
+        {
+            Seed.Put(store, [Crews.Town.Game("p1", Crews.Town.At(9)) with { Status = GameStatus.Played }, Crews.Town.Game("p2", Crews.Town.At(12)) with { Status = GameStatus.Played }, new Assignment("p1", "plate", "ann"), new Assignment("p2", "plate", "ann")]);
+        }
+        using (var store = Open(own))
+        {
+            store.Today = Crews.Town.Saturday;
+            store.Put(new Assignment("g", "plate", "ann"));
+            var breach = Assert.Single(Assert.Throws<UnsafeCrewException>(() => store.SaveChanges()).Breaches);
+            Assert.Equal(("g", "plates a day"), (breach.Game, breach.Constraint));
+        }
+        using var next = Open(own);
+        next.Today = Crews.Town.Saturday;
+        next.Put(new Assignment("g", "plate", "ben"));
+        next.SaveChanges();
+        Assert.Equal("ann", next.Assignments.Find("p2", "plate")!.Person);
+    }
+
     [Fact]
     public void Everybody_who_opens_a_store_for_people_hands_the_codes_over()
     {
