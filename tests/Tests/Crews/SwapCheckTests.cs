@@ -70,7 +70,8 @@ public class SwapCheckTests
         Assert.NotEmpty(told);
         Assert.All(told, t => Assert.DoesNotContain("Ben", t));
         Assert.All(told, t => Assert.DoesNotContain("apart", t));
-        var cap = WhyNot.Of(Town.Plan(Town.With([Twelve("a", Town.At(9)), Twelve("b", Town.At(9), "mill-2")], ("a", "plate", "ann"))), plan.Person("ann")!, plan.Game("b")!, "plate");
+        var busy = Town.Plan(Town.With([Twelve("a", Town.At(9)), Twelve("b", Town.At(9), "mill-2")], ("a", "plate", "ann")));
+        var cap = WhyNot.Of(busy, busy.Person("ann")!, busy.Game("b")!, "plate");
         Assert.Contains("one game at a time: on plate of a at 09:00 until 11:00", cap.Reasons.Select(r => CrewWords.OwnReason(r, ["ann"])));
     }
 }
