@@ -187,6 +187,40 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         await Assertions.Expect(answer).ToContainTextAsync("heat index 103.0 F");
     }
 
+    /// <summary>
+    /// A father screams at a base umpire of 14: who the adult is, the steps, the guardian with a second adult copied, and the next games beside a mentor
+    /// (youth umpire programmes | common practice, no source; as the demonstration's code has them).
+    /// </summary>
+    [Fact]
+    public async Task A_youth_umpires_bad_day_has_an_adult_a_ladder_a_guardian_and_a_mentor()
+    {
+        var page = await Open("/games/W06-BB910-12", phone: true);
+        var youth = page.Locator("section[aria-labelledby=youth]");
+        foreach (var said in (string[])["A minor is in this crew: Teo M.", "Adult coordinator: Brigid Fallowmere", "Without the coordinator on site, play does not go on with this crew", "The adult coordinator deals with it, never the minor",
+            "The crew leaves together", "only the home league's official", "report due within 24 h of the end: by Sun 17 May", "within 24 h: by Sun 17 May", "the guardian, with a second adult copied", "beside a mentor; none is named yet"])
+            await Assertions.Expect(youth).ToContainTextAsync(said);
+        Assert.Equal(["Warn the head coach.", "Have the person removed.", "Ask who may to suspend or forfeit."], await youth.Locator("ol li b").AllTextContentsAsync());
+        Assert.Equal("tel:2205550197", await youth.GetByRole(AriaRole.Link, new() { Name = "Call Calla Merrivane (guardian)" }).GetAttributeAsync("href"));
+        // what is written goes to the guardian, with the second adult on it
+        await youth.GetByLabel("second adult").SelectOptionAsync("coordinator-01");
+        await youth.GetByRole(AriaRole.Button, new() { Name = "Make the message" }).ClickAsync();
+        using (var store = Store())
+        {
+            var mail = await page.GetByRole(AriaRole.Link, new() { Name = "Open in your mail" }).GetAttributeAsync("href");
+            Assert.Contains(Uri.EscapeDataString(store.People.Single(p => p.Key == "guardian-f12").Mail!), mail);
+            Assert.Contains("cc=" + Uri.EscapeDataString(store.People.Single(p => p.Key == "coordinator-01").Mail!), mail);
+        }
+        await page.GotoAsync("/games/W06-BB910-12");
+        await youth.GetByLabel("Next games only beside").SelectOptionAsync("umpire-001");
+        await youth.GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await Assertions.Expect(youth).ToContainTextAsync("Teo M.: until 2026-06-13 only beside");
+        // and the finder holds to it
+        string next;
+        using (var store = Store()) next = store.Games.Where(g => g.Division == "BB 9-10" && g.Start > new DateTime(2026, 5, 23) && g.Start < new DateTime(2026, 5, 24)).OrderBy(g => g.Start).First().Key;
+        await page.GotoAsync($"/crews/person/youth-f12?game={next}&place=youth+base");
+        await Assertions.Expect(page.Locator("article.ruling")).ToContainTextAsync("mentor: until 2026-06-13 only beside");
+    }
+
     /// <summary>One umpire asks, the other says yes, the assigner confirms; each finds it under Today, and only then are the places exchanged.</summary>
     [Fact]
     public async Task A_place_is_swapped_through_three_hands()

@@ -44,7 +44,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
-        ("/crews/game/S-F9/seats", "set", [("seat", "plate=nobody")]), ("/crews/swaps", "swap", [("person", "x"), ("game", "x"), ("place", "plate"), ("other", "x")]), ("/crews/swaps/none/answer", "swap", [("say", "yes")]), ("/crews/swaps/none/decide", "set", [("say", "yes")]),
+        ("/crews/game/S-F9/seats", "set", [("seat", "plate=nobody")]), ("/crews/swaps", "swap", [("person", "x"), ("game", "x"), ("place", "plate"), ("other", "x")]), ("/crews/swaps/none/answer", "swap", [("say", "yes")]), ("/crews/swaps/none/decide", "set", [("say", "yes")]), ("/crews/mentor", "set", [("game", "x"), ("person", "x"), ("mentor", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
@@ -124,7 +124,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         string[] paths =
         [
             "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
-            "/crews/me", "/crews/me?week=2026-05-18", "/crews/swaps", "/crews/game/S-F9", .. ((string[])["umpire-001", "umpire-050", "umpire-f5", "youth-01", "youth-f12"]).Select(p => $"/crews/person/{p}"), $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/questions", "/letters/new?part=a&to=youth-01",
+            "/games/W06-BB910-12", "/crews/me", "/crews/me?week=2026-05-18", "/crews/swaps", "/crews/game/S-F9", .. ((string[])["umpire-001", "umpire-050", "umpire-f5", "youth-01", "youth-f12"]).Select(p => $"/crews/person/{p}"), $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/questions", "/letters/new?part=a&to=youth-01",
         ];
         paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
         var wrong = new List<string>();
@@ -160,6 +160,21 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
 
         static bool Sees(string seat, Person whom) => seat is "chief" or "assigner" or "umpire-001" || seat == whom.Key || (seat == "guardian-01" && whom.Key == "youth-01")
             || (seat is "president-tarnholt" or "safety-tarnholt" && whom.League == "tarnholt");
+    }
+
+    /// <summary>The coordinator named for a game knows the minor in its crew by first name; who has nothing to do with the game knows nothing.</summary>
+    [Fact]
+    public async Task A_minor_in_a_crew_is_seen_by_that_crew_and_its_coordinator_only()
+    {
+        foreach (var (seat, sees) in ((string, bool)[])[("coordinator-f12", true), ("guardian-f12", true), ("youth-f12", true), ("president-tarnholt", true), ("coordinator-01", false), ("umpire-050", false), ("manager-tar-sb12u-1", false), ("nobody", false)])
+        {
+            using var door = new Door(demo.Desk!.Address, seat);
+            var (_, body, _) = await door.Get("/games/W06-BB910-12");
+            Assert.Equal((seat, sees), (seat, body.Contains("Teo", StringComparison.Ordinal)));
+            Assert.Equal((seat, sees), (seat, body.Contains("Adult coordinator", StringComparison.Ordinal)));
+            Assert.DoesNotContain("Merrivane", body.Replace("Calla Merrivane", "", StringComparison.Ordinal));
+            if (seat != "guardian-f12") Assert.DoesNotContain("220 555 0197", body);
+        }
     }
 
     [Fact]

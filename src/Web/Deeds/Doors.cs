@@ -23,6 +23,7 @@ public static class Doors
         LetterDeeds.Map(app);
         CallDeeds.Map(app);
         SwapDeeds.Map(app);
+        MentorDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
     }

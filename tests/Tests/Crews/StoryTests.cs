@@ -81,5 +81,17 @@ public class StoryTests
         Assert.DoesNotContain(WhyNot.Of(after.With(next, "plate", after.Person("umpire-001")), after.Person("youth-f12")!, next, "youth base").Reasons, r => r.Constraint == "mentor");
     }
 
+    /// <summary>Warn the head coach, then the person leaves, then whoever may ends the game; report and welfare check within 24 h (youth umpire programmes | common practice).</summary>
+    [Fact]
+    public void What_the_coordinator_does_stands_in_the_code()
+    {
+        var youth = Demo.Plan().Game("W06-BB910-12")!.Code.Youth;
+        Assert.Equal("the adult coordinator", youth.DealtWithBy);
+        Assert.Equal(["warn the head coach", "have the person removed", "ask who may to suspend or forfeit"], youth.Ladder.Select(s => s.Step));
+        Assert.All(youth.Ladder, s => Assert.NotNull(s.How));
+        Assert.Equal(("does not go on with this crew", "call for help", "the home league's official"), (youth.Without.Step, youth.Caution.Step, youth.WhoMayEnd));
+        Assert.Equal((24.0, 24.0, true), (youth.ReportHours, youth.WelfareHours, youth.ThenBesideAMentor));
+    }
+
     private static IEnumerable<Breach> New(CrewPlan before, CrewPlan after) => CrewCheck.All(after).Where(b => b.Hold != Hold.Wish).Except(CrewCheck.All(before));
 }
