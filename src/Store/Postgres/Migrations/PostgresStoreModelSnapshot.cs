@@ -106,64 +106,6 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("AspNetUserTokens", (string)null);
                 });
 
-            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
-                {
-                    b.Property<string>("Key")
-                        .HasColumnType("text");
-
-                    b.Property<DateTime>("At")
-                        .HasColumnType("timestamp with time zone");
-
-                    b.Property<string>("DecidedBy")
-                        .HasColumnType("text");
-
-                    b.Property<string>("Game")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("Other")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("OtherGame")
-                        .HasColumnType("text");
-
-                    b.Property<string>("OtherPlace")
-                        .HasColumnType("text");
-
-                    b.Property<string>("OtherYes")
-                        .HasColumnType("text");
-
-                    b.Property<string>("Person")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("State")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("Yes")
-                        .HasColumnType("text");
-
-                    b.HasKey("Key");
-
-                    b.HasIndex("Game");
-
-                    b.HasIndex("Other");
-
-                    b.HasIndex("OtherGame");
-
-                    b.HasIndex("Person");
-
-                    b.HasIndex("State");
-
-                    b.ToTable("Swaps", (string)null);
-                });
-
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.Property<string>("Game")
@@ -396,6 +338,64 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Questions");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.Property<string>("Diamond")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Diamond");
+
+                    b.ToTable("Surveys");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("For")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly?>("GivenBack")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Piece")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Rules")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Game");
+
+                    b.ToTable("Removals", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Options.LocalOption", b =>
                 {
                     b.Property<string>("Layer")
@@ -523,6 +523,9 @@ namespace Umpirage.Store.Postgres.Migrations
 
                     b.Property<int>("BasePath")
                         .HasColumnType("integer");
+
+                    b.Property<double?>("Bearing")
+                        .HasColumnType("double precision");
 
                     b.Property<bool>("Lit")
                         .HasColumnType("boolean");
@@ -897,6 +900,75 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("RosterPlaces");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Conditions")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Crew")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Division")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Evaluator")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Goals")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Marks")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("MinutesWatched")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("OwnView")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Reply")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Strengths")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Umpire")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Evaluator");
+
+                    b.HasIndex("Game");
+
+                    b.HasIndex("Umpire");
+
+                    b.ToTable("Evaluations");
+                });
+
             modelBuilder.Entity("Umpirage.Store.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1086,32 +1158,6 @@ namespace Umpirage.Store.Postgres.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
-                {
-                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
-                        .WithMany()
-                        .HasForeignKey("Game")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Other")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
-                        .WithMany()
-                        .HasForeignKey("OtherGame")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Person")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
@@ -1193,6 +1239,23 @@ namespace Umpirage.Store.Postgres.Migrations
                         .HasForeignKey("Visitor")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Diamond", null)
+                        .WithMany()
+                        .HasForeignKey("Diamond")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Approval", b =>
@@ -1382,6 +1445,27 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Team")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Evaluator")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Umpire")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -99,64 +99,6 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("AspNetUserTokens", (string)null);
                 });
 
-            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
-                {
-                    b.Property<string>("Key")
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateTime>("At")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("DecidedBy")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Game")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Other")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("OtherGame")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("OtherPlace")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("OtherYes")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Person")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("State")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Yes")
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Key");
-
-                    b.HasIndex("Game");
-
-                    b.HasIndex("Other");
-
-                    b.HasIndex("OtherGame");
-
-                    b.HasIndex("Person");
-
-                    b.HasIndex("State");
-
-                    b.ToTable("Swaps", (string)null);
-                });
-
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.Property<string>("Game")
@@ -389,6 +331,64 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("Questions");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.Property<string>("Diamond")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Diamond");
+
+                    b.ToTable("Surveys");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("For")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Game")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("GivenBack")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Piece")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Rules")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Game");
+
+                    b.ToTable("Removals", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Options.LocalOption", b =>
                 {
                     b.Property<string>("Layer")
@@ -516,6 +516,9 @@ namespace Umpirage.Store.Sqlite.Migrations
 
                     b.Property<int>("BasePath")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Bearing")
+                        .HasColumnType("REAL");
 
                     b.Property<bool>("Lit")
                         .HasColumnType("INTEGER");
@@ -890,6 +893,75 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("RosterPlaces");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Conditions")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Crew")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Division")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Evaluator")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Game")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Goals")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Marks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("MinutesWatched")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OwnView")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reply")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Strengths")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Umpire")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Evaluator");
+
+                    b.HasIndex("Game");
+
+                    b.HasIndex("Umpire");
+
+                    b.ToTable("Evaluations");
+                });
+
             modelBuilder.Entity("Umpirage.Store.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1077,32 +1149,6 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
-                {
-                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
-                        .WithMany()
-                        .HasForeignKey("Game")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Other")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
-                        .WithMany()
-                        .HasForeignKey("OtherGame")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Person")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
@@ -1184,6 +1230,23 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .HasForeignKey("Visitor")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Diamond", null)
+                        .WithMany()
+                        .HasForeignKey("Diamond")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Approval", b =>
@@ -1373,6 +1436,27 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Team")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Evaluator")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Umpire")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
