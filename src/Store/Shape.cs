@@ -1,9 +1,12 @@
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Diamonds;
+using Umpirage.District.Gear;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 
 namespace Umpirage.Store;
 
@@ -26,6 +29,16 @@ internal static class Shape
         {
             d.HasKey(x => x.Key);
             d.HasOne<Park>().WithMany().HasForeignKey(x => x.Park).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<LastSurvey>(s =>
+        {
+            s.HasKey(x => x.Diamond);
+            s.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<TakenOut>(t =>
+        {
+            t.ToTable("Removals").HasKey(x => x.Key);
+            t.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
         People(model);
         Games(model);
@@ -123,6 +136,21 @@ internal static class Shape
             v.Property(x => x.Position).HasConversion<string>();
             OfPerson<Visit>(v, nameof(Visit.Person));
             OfPerson<Visit>(v, nameof(Visit.By));
+        });
+        model.Entity<Evaluation>(e =>
+        {
+            e.HasKey(x => x.Key);
+            e.HasIndex(x => x.Umpire);
+            e.Ignore(x => x.Position);
+            e.Ignore(x => x.Steps);
+            e.Ignore(x => x.Strong);
+            e.Ignore(x => x.ToWorkOn);
+            e.Ignore(x => x.Mark);
+            e.Ignore(x => x.Halo);
+            e.Ignore(x => x.Visit);
+            OfPerson<Evaluation>(e, nameof(Evaluation.Umpire));
+            OfPerson<Evaluation>(e, nameof(Evaluation.Evaluator));
+            e.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
     }

@@ -17,6 +17,7 @@ public static class Doors
         QuestionDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        CrewDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
