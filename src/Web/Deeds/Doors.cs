@@ -25,6 +25,7 @@ public static class Doors
         CallDeeds.Map(app);
         SwapDeeds.Map(app);
         MentorDeeds.Map(app);
+        EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
     }
