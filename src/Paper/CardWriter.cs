@@ -42,7 +42,7 @@ internal sealed class CardWriter
         CardPart.Heading h => Gap * 2 + Text(h.Words, Size * 1.12, true, pages.Width) + Gap,
         CardPart.Line l => Text(l.Words, Size, l.Strong, pages.Width) + (l.Beside == "" ? 0 : Text(l.Beside, Small, false, pages.Width)) + Gap,
         CardPart.Key k => Text(k.Label, Small, false, pages.Width) + Text(k.Words, Size * 1.5, true, pages.Width) + Gap,
-        CardPart.Tick t => Text(t.Words, Size, false, pages.Width - Box * 1.6) + Gap,
+        CardPart.Tick t => Boxes(t).Sum(b => b.Select(w => Text(w, Size, false, pages.Width - Box * 1.6)).Max()) + Gap,
         CardPart.Write w => Ruled(w).Sum() + Gap,
         CardPart.Note n => Text(n.Words, Size, true, pages.Width - 4 * Gap) + 3 * Gap,
         _ => throw new NotSupportedException(part.GetType().Name),
@@ -85,8 +85,7 @@ internal sealed class CardWriter
                 pages.At += Gap;
                 break;
             case CardPart.Tick t:
-                pages.Pen.DrawRectangle(Thick, pages.Left + 0.5, pages.At + Size * 0.18, Box, Box);
-                pages.TryLine(t.Words, Size, inset: Box * 1.6);
+                foreach (var row in Boxes(t)) Tick(row);
                 pages.At += Gap;
                 break;
             case CardPart.Write w: Write(w); break;
@@ -98,6 +97,36 @@ internal sealed class CardWriter
                 pages.At += 2 * Gap;
                 break;
         }
+    }
+
+    /// <summary>Boxes with their words, as many in a row as there is room for.</summary>
+    private List<List<string>> Boxes(CardPart.Tick tick)
+    {
+        var rows = new List<List<string>>();
+        var left = 0d;
+        foreach (var words in tick.Words)
+        {
+            var wide = Wide(words);
+            if (rows.Count == 0 || left + wide > pages.Width) { rows.Add([]); left = 0; }
+            rows[^1].Add(words);
+            left += wide;
+        }
+        return rows;
+    }
+
+    private double Wide(string words) => Box * 3 + pages.Wide(words, Size, false);
+
+    private void Tick(List<string> row)
+    {
+        var (top, left, low) = (pages.At, 0d, pages.At);
+        foreach (var words in row)
+        {
+            pages.At = top;
+            pages.Pen.DrawRectangle(Thick, pages.Left + left + 0.5, top + Size * 0.18, Box, Box);
+            foreach (var line in pages.Fold(words, Size, false, pages.Width - left - Box * 1.6)) pages.Put(line, Size, false, left + Box * 1.6);
+            (left, low) = (left + Wide(words), Math.Max(low, pages.At));
+        }
+        pages.At = low;
     }
 
     private void Write(CardPart.Write write)
@@ -131,7 +160,7 @@ internal sealed class CardWriter
                 Begin();
                 Cells(grid, [.. grid.Columns.Select(c => c.Head)], Small, true, Head(grid));
             }
-            Cells(grid, row, Size, false, high);
+            Cells(grid, row, Small, false, high);
         }
         pages.At += Gap * 2;
     }
@@ -139,7 +168,7 @@ internal sealed class CardWriter
     private double Head(CardPart.Grid grid) => Widths(grid).Zip(grid.Columns).Max(c => Text(c.Second.Head, Small, true, c.First - Pad * 2)) + Pad * 2;
 
     private double Row(CardPart.Grid grid, IReadOnlyList<string> row) =>
-        Math.Max(grid.Tall * Pages.Millimetre, Widths(grid).Zip(row).Max(c => c.Second == "" ? 0 : Text(c.Second, Size, false, c.First - Pad * 2)) + Pad * 2);
+        Math.Max(grid.Tall * Pages.Millimetre, Widths(grid).Zip(row).Max(c => c.Second == "" ? 0 : Text(c.Second, Small, false, c.First - Pad * 2)) + Pad * 2);
 
     private double Pad => Size * 0.22;
 

@@ -39,7 +39,7 @@ internal sealed class Pages : IDisposable
     public double Left { get; }
     public double Width { get; }
     public double Bottom { get; private set; }
-    public int Count => document.PageCount;
+    public int Count { get; private set; }
 
     /// <summary>Where the next line begins, in points from the top.</summary>
     public double At { get; set; }
@@ -50,10 +50,11 @@ internal sealed class Pages : IDisposable
     {
         pen?.Dispose();
         var page = document.AddPage();
+        Count++;
         (page.Width, page.Height) = (XUnit.FromMillimeter(leaf.Wide), XUnit.FromMillimeter(leaf.Tall));
         pen = XGraphics.FromPdfPage(page);
         var small = Math.Max(6.5, Text * 0.72);
-        var lines = Fold($"{foot} Page {document.PageCount}.", small, false, Width);
+        var lines = Fold($"{foot} Page {Count}.", small, false, Width);
         Bottom = page.Height.Point - Left - lines.Count * small * Leading - small * 0.6;
         At = Bottom + small * 0.6;
         foreach (var line in lines) Put(line, small, false, 0);

@@ -4,6 +4,7 @@ using Umpirage.District.Cards;
 using Umpirage.District.Crews;
 using Umpirage.District.Options;
 using Umpirage.District.People;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.Store;
 
@@ -39,21 +40,25 @@ public static class CardBook
 
     private static int Place(string place) => CrewPlace.All.TakeWhile(p => p != place).Count();
 
-    /// <summary>The division that the plate umpire worked most of late, when it is another; else the division next to this one among those of its game.</summary>
-    private static (string Name, string Address)? UsedTo(DistrictStore store, ScheduledGame game, Division division, List<Assignment> seats)
+    /// <summary>The divisions that the plate umpire worked of late, the most worked first; then the one next to this among those of its game, and those of the other game nearest in age.</summary>
+    private static IReadOnlyList<(string Name, string Address)> UsedTo(DistrictStore store, ScheduledGame game, Division division, List<Assignment> seats)
     {
         var divisions = store.Divisions.AsNoTracking().Where(d => d.Crew > 0).OrderBy(d => d.Key).ToList();
         var plate = seats.FirstOrDefault(s => s.Place == CrewPlace.Plate)?.Person;
         var from = game.Start.AddDays(-Season);
-        var most = plate is null ? null : store.Games.Where(g => g.Start < game.Start && g.Start > from && g.Division != game.Division && store.Assignments.Any(a => a.Game == g.Key && a.Person == plate))
-            .GroupBy(g => g.Division).Select(g => new { g.Key, Count = g.Count() }).AsEnumerable().OrderByDescending(g => g.Count).ThenBy(g => g.Key, StringComparer.Ordinal).FirstOrDefault()?.Key;
-        var other = divisions.FirstOrDefault(d => d.Key == most) ?? Next(divisions, division);
-        return other is null || other.Code == division.Code ? null : (other.Key, other.Code);
+        List<string> worked = plate is null ? [] : [.. store.Games.Where(g => g.Start < game.Start && g.Start > from && g.Division != game.Division && store.Assignments.Any(a => a.Game == g.Key && a.Person == plate))
+            .GroupBy(g => g.Division).Select(g => new { g.Key, Count = g.Count() }).AsEnumerable().OrderByDescending(g => g.Count).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key)];
+        return [.. worked.Select(w => divisions.FirstOrDefault(d => d.Key == w)).Append(Next(divisions, division)).Append(Beside(divisions, division)).OfType<Division>().Where(d => d.Code != division.Code).DistinctBy(d => d.Code).Select(d => (d.Key, d.Code))];
     }
+
+    private static string Game(Division d) => CodeAddress.Read(d.Code)?.Game ?? "";
+
+    /// <summary>The division of the other game for the same age.</summary>
+    private static Division? Beside(List<Division> divisions, Division division) =>
+        divisions.FirstOrDefault(d => Game(d) != Game(division) && CodeAddress.Read(d.Code)?.Division == CodeAddress.Read(division.Code)?.Division);
 
     private static Division? Next(List<Division> divisions, Division division)
     {
-        string Game(Division d) => d.Code[..Math.Max(0, d.Code.IndexOf('/'))];
         var same = divisions.Where(d => Game(d) == Game(division)).ToList();
         var at = same.FindIndex(d => d.Key == division.Key);
         return same.Count < 2 ? null : same[at > 0 ? at - 1 : at + 1];

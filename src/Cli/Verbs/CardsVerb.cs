@@ -29,7 +29,7 @@ internal static class CardsVerb
             var codes = new CardCodes(Library.Codes(request));
             var findings = new List<Finding>(codes.Book.Findings);
             var about = CardBook.Of(store, codes, played, CardReader.All);
-            if (usual is not null) about = about with { Usual = (usual, usual) };
+            if (usual is not null) about = about with { Usual = [(usual, usual)] };
             List<Card?> cards = [.. Library.Cards(request, codes.Book, findings).Select(p => CardMaker.Of(p, about, codes, findings))];
             faults.AddRange(findings.Select(f => f.ToString()).Distinct());
             if (faults.Count == 0) Write(request, folder!, [.. cards.OfType<Card>()], kind => leaves[kind]!);

@@ -12,8 +12,8 @@ public sealed record CardGame(ScheduledGame Game, Division Division, Team Visito
     /// <summary>Each league's own code for this division, where two leagues meet: the league's name and the address.</summary>
     public IReadOnlyList<(string Name, string Address)> Benches { get; init; } = [];
 
-    /// <summary>The code that the crew is used to; null where nobody knows.</summary>
-    public (string Name, string Address)? Usual { get; init; }
+    /// <summary>Codes that the crew is used to, the most usual first.</summary>
+    public IReadOnlyList<(string Name, string Address)> Usual { get; init; } = [];
 
     public IReadOnlyList<CardSeat> Crew { get; init; } = [];
 

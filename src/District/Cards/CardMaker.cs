@@ -21,7 +21,11 @@ public static class CardMaker
         var before = findings.Count;
         if (codes.Of(game.Address, game.Game.Day, findings) is not { } code) return null;
         var making = new Making(plan, game, codes, code, findings);
-        var parts = plan.Items.SelectMany(i => Parts(making, i)).ToList();
+        var parts = new List<CardPart>();
+        foreach (var item in plan.Items)
+            foreach (var part in Parts(making, item))
+                if (item is CardItem.Value { Joined: true } && part is CardPart.Line more && parts is [.., CardPart.Line above]) parts[^1] = above with { Words = $"{above.Words} {more.Words}" };
+                else parts.Add(part);
         // a heading under which nothing stands says nothing
         parts = [.. parts.Where((p, i) => p is not CardPart.Heading || (i + 1 < parts.Count && parts[i + 1] is not (CardPart.Heading or CardPart.OtherSide)))];
         return findings.Count > before ? null : new(plan.Name, plan.Title, Under(game), plan.Kind, code.Stamp, parts);
@@ -45,10 +49,10 @@ public static class CardMaker
         var kind = GearKind.All.First(k => k.Sheet == asked.Sheet);
         if (making.Sheet(asked.Sheet) is not { } sheet) yield break;
         var sound = kind.Sound.Select(s => Said(sheet, s)).ToList();
-        var out_ = new List<string>();
+        var wrong = new List<string>();
         foreach (var value in making.Codes.Book.Sheet(asked.Sheet)!.Facts.First(f => f.Name == asked.Fact).Values)
-            if (sound.All(s => s != (asked.Fact, value)) && kind.Passes.Select(p => Said(sheet, p)).Any(p => sheet.Ask(p.Name, [.. sound.Where(s => s.Name != asked.Fact).Select(s => (s.Name, (string?)s.Value, 0d)), (asked.Fact, value, 0d)]).Value != p.Value)) out_.Add(value);
-        if (out_.Count > 0) yield return new CardPart.Line(asked.Words.Replace("{list}", Words.Or(out_), StringComparison.Ordinal));
+            if (sound.All(s => s != (asked.Fact, value)) && kind.Passes.Select(p => Said(sheet, p)).Any(p => sheet.Ask(p.Name, [.. sound.Where(s => s.Name != asked.Fact).Select(s => (s.Name, (string?)s.Value, 0d)), (asked.Fact, value, 0d)]).Value != p.Value)) wrong.Add(value);
+        if (wrong.Count > 0) yield return new CardPart.Line(asked.Words.Replace("{list}", string.Join("; ", wrong), StringComparison.Ordinal));
     }
 
     /// <summary>"fact is value" or "fact is [parameter]" in its two parts.</summary>

@@ -16,8 +16,8 @@ public abstract record CardPart
     /// <summary>A table. Rows are as high as their words, or <paramref name="Tall"/> millimetres where somebody writes in them.</summary>
     public sealed record Grid(IReadOnlyList<GridColumn> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, double Tall = 0) : CardPart;
 
-    /// <summary>A box to tick.</summary>
-    public sealed record Tick(string Words) : CardPart;
+    /// <summary>Boxes to tick, side by side as far as there is room.</summary>
+    public sealed record Tick(params IReadOnlyList<string> Words) : CardPart;
 
     /// <summary>Something to write in: its name, and how many lines.</summary>
     public sealed record Write(string Words, int Lines = 1) : CardPart;

@@ -12,8 +12,8 @@ public abstract record CardItem
     /// <summary>Something that stands there as it is.</summary>
     public sealed record Fixed(CardPart Part) : CardItem;
 
-    /// <summary>A value of the code in words.</summary>
-    public sealed record Value(Spoken Spoken) : CardItem;
+    /// <summary>A value of the code in words; <paramref name="Joined"/>: in the same line as what stands before it.</summary>
+    public sealed record Value(Spoken Spoken, bool Joined = false) : CardItem;
 
     /// <summary>Something worked out for the game, by its name.</summary>
     public sealed record Made(string Name) : CardItem;

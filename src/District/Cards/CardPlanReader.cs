@@ -8,7 +8,7 @@ namespace Umpirage.District.Cards;
 /// <summary>Reads a card's plan, every fault at once. The lines are shown in codes/CARDS.md.</summary>
 public static class CardPlanReader
 {
-    private const string Form = "write 'Part: heading', 'Side', 'Order', 'say: …', 'strong: …', 'tick: …', 'write 2: …', 'blank 9 rows of 8 mm: column 3 | column 1', 'make: name', 'caution: name', 'faults: sheet, fact = words' or 'sheet: value = words'";
+    private const string Form = "write 'Part: heading', 'Side', 'Order', 'say: …', 'strong: …', 'tick: … | …', 'write 2: …', 'blank 9 rows of 8 mm: column 3 | column 1', 'and …' to go on in the same line, 'make: name', 'caution: name', 'faults: sheet, fact = words' or 'sheet: value = words'";
 
     /// <summary>Null when a line cannot be read; findings say why.</summary>
     public static CardPlan? Read(string file, string text, Codebook book, List<Finding> findings)
@@ -22,9 +22,11 @@ public static class CardPlanReader
         {
             if (line.Text == "Side") { items.Add(new CardItem.Fixed(new CardPart.OtherSide())); continue; }
             if (line.Text == "Order") { ordering = true; continue; }
-            var colon = line.Text.IndexOf(": ", StringComparison.Ordinal);
+            // what begins with "and" goes on in the line before
+            var (joined, said) = line.Text.StartsWith("and ", StringComparison.Ordinal) ? (true, line.Text[4..]) : (false, line.Text);
+            var colon = said.IndexOf(": ", StringComparison.Ordinal);
             if (colon < 0) { Fault(line, $"cannot read '{line.Short}'; {Form}"); continue; }
-            var (head, rest) = (line.Text[..colon], line.Text[(colon + 2)..]);
+            var (head, rest) = (said[..colon], said[(colon + 2)..]);
             switch (head)
             {
                 case "Card": name = rest; break;
@@ -36,7 +38,7 @@ public static class CardPlanReader
                 case "Part": ordering = false; items.Add(new CardItem.Fixed(new CardPart.Heading(rest))); break;
                 case "say": items.Add(new CardItem.Fixed(new CardPart.Line(rest))); break;
                 case "strong": items.Add(new CardItem.Fixed(new CardPart.Line(rest, Strong: true))); break;
-                case "tick": items.Add(new CardItem.Fixed(new CardPart.Tick(rest))); break;
+                case "tick": items.Add(new CardItem.Fixed(new CardPart.Tick(rest.Split(" | ")))); break;
                 case "make":
                     if (Makers.All.ContainsKey(rest)) items.Add(new CardItem.Made(rest));
                     else Fault(line, $"nothing can be made by the name '{rest}'; {Words.Offer(rest, [.. Makers.All.Keys])}");
@@ -55,7 +57,7 @@ public static class CardPlanReader
                 default:
                     if (SpokenOf(head, rest, book, m => Fault(line, m)) is not { } spoken) break;
                     if (ordering) order.Add(spoken);
-                    else items.Add(new CardItem.Value(spoken));
+                    else items.Add(new CardItem.Value(spoken, joined));
                     break;
             }
         }

@@ -18,6 +18,6 @@ internal static class CrewParts
     public static IEnumerable<CardPart> Arrival(Making m)
     {
         yield return new CardPart.Key("First pitch", m.Game.Game.Start.ToString("ddd d MMM, H:mm", CultureInfo.InvariantCulture));
-        yield return new CardPart.Line($"{m.Game.Diamond.Name} ({m.Game.Park.Name}, {m.Game.Park.Latitude.ToString("0.000", CultureInfo.InvariantCulture)} N, {m.Game.Park.Longitude.ToString("0.000", CultureInfo.InvariantCulture)} E)");
+        yield return new CardPart.Line($"{m.Game.Diamond.Name}, {m.Game.Park.Name}, {WeatherParts.Spot(m)}");
     }
 }

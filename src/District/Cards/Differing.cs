@@ -12,44 +12,43 @@ internal static class Differing
     /// <summary>More than these nobody says at the plate.</summary>
     private const int Most = 8;
 
-    /// <summary>Groups that have a card of their own.</summary>
-    private static readonly string[] Elsewhere = ["equipment", "safety", "field"];
+    /// <summary>With so many the codes that the crew is used to are left out of it.</summary>
+    private const int Enough = 6;
 
     private sealed record Other(string Name, Code Code, bool Today);
 
     public static IEnumerable<CardPart> Of(Making m)
     {
         var here = m.Code.Code;
-        var others = Others(m).Where(o => o.Code.Address.ToString() != here.Address.ToString()).ToList();
-        if (others.Count == 0) { yield return new CardPart.Line("Nothing is known to hold this game against: it is played as this division always plays.", Strong: true); yield break; }
-        var found = new List<(bool Today, CardPart.Line Line)>();
-        foreach (var spoken in m.Plan.Order)
-            if (spoken.Say(here) is { } words && Against(spoken, here, others) is { } against) found.Add((against.Today, new(words, against.Words, Strong: true)));
-        var listed = m.Plan.Order.Select(s => (s.Sheet, s.Parameter)).ToHashSet();
-        foreach (var sheet in here.Book.Sheets.Where(s => s.Speaks(here.Game) && !Elsewhere.Contains(s.Group)).OrderBy(s => s.Name, StringComparer.Ordinal))
-            foreach (var parameter in sheet.Parameters.Where(p => p.UsedBy is null && !listed.Contains((sheet.Name, p.Name))))
-            {
-                var plain = new Spoken(sheet.Name, parameter.Name, $"{Upper(sheet.Name)}, {parameter.Name}: {{value}}", new Dictionary<string, string>());
-                if (Against(plain, here, others) is { } against) found.Add((against.Today, new(plain.Say(here)!, against.Words, Strong: true)));
-            }
-        if (found.Count == 0) { yield return new CardPart.Line($"Nothing: no value is other than {Words.Or([.. others.Select(o => o.Name)])}.", Strong: true); yield break; }
+        var others = Today(m).ToList();
+        var lines = Lines(m, others).ToList();
+        foreach (var (name, address) in m.Game.Usual)
+        {
+            if (lines.Count >= Enough || m.Codes.Of(address, m.Day, m.Findings) is not { } known) continue;
+            others.Add(new(name, known.Code, false));
+            lines = [.. Lines(m, others)];
+        }
+        others.RemoveAll(o => o.Code.Address.ToString() == here.Address.ToString());
+        if (lines.Count == 0) { yield return new CardPart.Line(others.Count == 0 ? "Nothing is known to hold this game against." : $"Nothing: no value is other than {Words.Or([.. others.Select(o => o.Name)])}.", Strong: true); yield break; }
         // the sort keeps the order of consequence within each
-        var sorted = found.OrderBy(f => f.Today ? 0 : 1).ToList();
-        foreach (var (_, line) in sorted.Take(Most)) yield return line;
-        var held = $"Held against {Words.And([.. others.Select(o => o.Name)])}.";
-        yield return new CardPart.Line(sorted.Count > Most ? $"{sorted.Count - Most} smaller differences are left out. {held}" : held);
+        foreach (var (_, line) in lines.OrderBy(l => l.Today ? 0 : 1).Take(Most)) yield return line;
+        yield return new CardPart.Line($"Held against {Words.And([.. others.Select(o => o.Name)])}{(lines.Count > Most ? $"; {lines.Count - Most} smaller ones are left out" : "")}.");
     }
 
-    private static IEnumerable<Other> Others(Making m)
+    private static IEnumerable<(bool Today, CardPart.Line Line)> Lines(Making m, IReadOnlyList<Other> others)
+    {
+        foreach (var spoken in m.Plan.Order)
+            if (spoken.Say(m.Code.Code) is { } words && Against(spoken, m.Code.Code, others) is { } against) yield return (against.Today, new(words, against.Words, Strong: true));
+    }
+
+    /// <summary>Both leagues' own codes where two leagues meet, and the book without local options.</summary>
+    private static IEnumerable<Other> Today(Making m)
     {
         foreach (var (name, address) in m.Game.Benches) if (m.Codes.Of(address, m.Day, m.Findings) is { } own) yield return new(name, own.Code, true);
         var here = m.Code.Code;
-        if (here.Stack.Count > 0)
-        {
-            var book = new CodeAddress(here.Game, here.Division, here.Body is { } body ? [new(body.Name, [])] : [], null);
-            if (m.Codes.Of(book.ToString(), m.Day, m.Findings) is { } bare) yield return new("the book", bare.Code, true);
-        }
-        if (m.Game.Usual is var (usual, at) && m.Codes.Of(at, m.Day, m.Findings) is { } known) yield return new(usual, known.Code, false);
+        if (here.Stack.Count == 0) yield break;
+        var book = new CodeAddress(here.Game, here.Division, here.Body is { } body ? [new(body.Name, [])] : [], null);
+        if (m.Codes.Of(book.ToString(), m.Day, m.Findings) is { } bare) yield return new("the book", bare.Code, true);
     }
 
     /// <summary>"Wrenfall: 110 min; the book: none" where another code says otherwise; null where none does.</summary>
@@ -63,6 +62,4 @@ internal static class Differing
 
     private static bool Same((string Word, Quantity? Quantity, string Layer) a, (string Word, Quantity? Quantity, string Layer) b) =>
         a.Quantity is { } x && b.Quantity is { } y ? x.Value.Equals(y.Value) : Words.Same(a.Word, b.Word);
-
-    private static string Upper(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -17,7 +17,7 @@ internal static class FieldParts
     public static IEnumerable<CardPart> Tapes(Making m)
     {
         if (m.Code.Field(m.Findings) is not { } layout) yield break;
-        yield return new CardPart.Grid([new("From, to", 3.2), new("Tape", 2.4), new("Metres", 1.6), new("Read", 1.6)], [.. StakeOut.Of(layout).Diagonals.Select(d => (IReadOnlyList<string>)[$"{d.From}, {d.To}", Tape.Told(d.Reading), Tape.InMetres(d.Reading), ""])]);
+        yield return new CardPart.Grid([new("From, to", 3.2), new("Tape", 2.4), new("Metres", 1.6), new("Read", 1.6)], [.. StakeOut.Of(layout).Diagonals.Select(d => (IReadOnlyList<string>)[$"{d.From}, {d.To.Split(',')[0]}", Tape.Told(d.Reading), Tape.InMetres(d.Reading), ""])]);
         yield return new CardPart.Line($"Right within {Tape.Told(layout.Measures.Feet("grace for bases and plate"))}. First and third lie wholly inside the lines, second on its middle.");
     }
 

@@ -20,9 +20,14 @@ internal static class GearParts
     {
         if (m.Sheet("bat") is not { } bat) yield break;
         var times = m.Codes.Book.Sheet("bat")!.Facts.First(f => f.Name == "found").Values;
-        var rows = new List<IReadOnlyList<string>>();
+        var rows = new List<List<string>>();
         foreach (var time in times)
-            rows.Add([time, Cost(bat, time, ("bat condition", "sound"), ("marks shown", "mark of another body only")), Cost(bat, time, ("bat condition", "damaged"), ("marks shown", "current mark")), Cost(bat, time, ("bat condition", "altered"), ("marks shown", "current mark"))]);
+        {
+            List<string> costs = [Cost(bat, time, ("bat condition", "sound"), ("marks shown", "mark of another body only")), Cost(bat, time, ("bat condition", "damaged"), ("marks shown", "current mark")), Cost(bat, time, ("bat condition", "altered"), ("marks shown", "current mark"))];
+            // times that cost the same stand in one row
+            if (rows.FirstOrDefault(r => r.Skip(1).SequenceEqual(costs)) is { } same) same[0] += ", " + time;
+            else rows.Add([time, .. costs]);
+        }
         yield return new CardPart.Grid([new("Found", 1.5), new("Without the mark", 2), new("Damaged", 2), new("Altered", 2)], rows);
     }
 

@@ -10,7 +10,7 @@ internal static class Makers
     public static IReadOnlyDictionary<string, Func<Making, IEnumerable<CardPart>>> All { get; } = new Dictionary<string, Func<Making, IEnumerable<CardPart>>>
     {
         ["what differs"] = Differing.Of,
-        ["layers"] = m => [new CardPart.Line(string.Join(" → ", m.Code.Code.LayerNames))],
+        ["governing code"] = m => [new CardPart.Line($"Rules: {m.Code.Stamp.Edition}", m.Code.Code.LayerNames.Count() > 1 ? $"over {string.Join(", over ", m.Code.Code.LayerNames.Reverse().Skip(1))}" : "", Strong: true)],
         ["clock times"] = ClockParts.Times,
         ["last light"] = WeatherParts.LastLight,
         ["heat steps"] = WeatherParts.Heat,
@@ -18,6 +18,7 @@ internal static class Makers
         ["shelter"] = _ => [new CardPart.Line(ClockWords.Shelter, Strong: true)],
         ["to note when stopped"] = _ => ClockWords.SuspendedGame.Select(n => new CardPart.Tick(n)),
         ["who may pitch"] = PitchingParts.Staffs,
+        ["limit of pitches"] = PitchingParts.Pitches,
         ["cost of a fresh arm"] = PitchingParts.Fresh,
         ["diamond on record"] = FieldParts.OnRecord,
         ["tapes"] = FieldParts.Tapes,

@@ -26,6 +26,13 @@ internal static class PitchingParts
         return [arm.Jersey.ToString(CultureInfo.InvariantCulture), arm.Name, may, $"{why}{(e.NoCatching is null ? "" : "; no catching today")}{(e.Depends ? "; two counts differ" : "")}", ""];
     }
 
+    /// <summary>The limit of pitches, and what becomes of it with a batter at bat; nothing where the code counts otherwise.</summary>
+    public static IEnumerable<CardPart> Pitches(Making m)
+    {
+        if (m.Sheet("pitcher limits") is { } limits && limits.Number("pitches a day") is { } most)
+            yield return new CardPart.Line($"At most {most} {PitchingWords.Unit(Unit.Pitches, most)} a day; with a batter at bat it may be passed: {limits.Word("limit with a batter at bat")}.");
+    }
+
     public static IEnumerable<CardPart> Fresh(Making m)
     {
         if (m.Codes.Pitching.Of(m.Game.Address, m.Day, m.Findings) is not { } code) yield break;

@@ -10,8 +10,8 @@ internal static class WeatherParts
 {
     public static IEnumerable<CardPart> LastLight(Making m)
     {
-        var zone = DateTimeZoneProviders.Tzdb[m.Game.Zone];
-        var day = Almanac.Day(new(m.Game.Park.Latitude, m.Game.Park.Longitude, zone), LocalDate.FromDateOnly(m.Day));
+        var spot = Spot(m);
+        var (zone, day) = (spot.Zone, Almanac.Day(spot, LocalDate.FromDateOnly(m.Day)));
         string Told(SunEvent e, string never) => e.At is { } at ? Moment.Of(at, zone, LocalDate.FromDateOnly(m.Day)).Clock : never;
         yield return new CardPart.Key($"Sunset, {m.Game.Park.Name}", Told(day.Set, day.Set.Case == SunCase.StaysAbove ? "none: the sun stays up" : "none: the sun stays down"));
         yield return new CardPart.Line($"Last light (civil dusk): {Told(day.Dusk, "none")}. {m.Game.Diamond.Name} is {(m.Game.Diamond.Lit ? "lit" : "not lit: play ends by sunset, or when the ball can no longer be followed")}.");
@@ -49,6 +49,8 @@ internal static class WeatherParts
             }
         yield return new CardPart.Grid([new("From", 1.1), new("Play", 1.6), new("Rest each hour", 3)], rows);
     }
+
+    public static Spot Spot(Making m) => new(m.Game.Park.Latitude, m.Game.Park.Longitude, DateTimeZoneProviders.Tzdb[m.Game.Zone]);
 
     private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }
