@@ -14,6 +14,9 @@ namespace Umpirage.Store;
 public sealed record CardReader(bool Crew, bool FullNames, bool Pitchers)
 {
     public static CardReader All { get; } = new(true, true, true);
+
+    /// <summary>Whether a card may be handed out at all: one that names the crew or pitchers, only to whom they may be named.</summary>
+    public bool May(CardPlan plan) => (Crew || !plan.Makes(CardPlan.OfCrew)) && (Pitchers || !plan.Makes(CardPlan.OfPitchers));
 }
 
 /// <summary>Draws a game for its cards from the store.</summary>
@@ -30,7 +33,7 @@ public static class CardBook
         return new(game, division, visitor, home, guests, hosts, diamond, store.Parks.Find(diamond.Park)!, store.District.AsNoTracking().Single().Zone, GameCode.Of(store, codes.Book, game))
         {
             Benches = hosts.Key == guests.Key ? [] : [.. new[] { guests, hosts }.Select(l => (l.Name, Governing.Code(codes.Book, division, l, l)))],
-            Usual = UsedTo(store, game, division, seats),
+            Usual = UsedTo(store, codes, game, division, seats),
             Crew = reader.Crew ? [.. seats.OrderBy(s => Place(s.Place)).Select(s => Seat(store, game, s, reader.FullNames))] : [],
             Coordinator = reader.Crew ? store.People.Where(p => store.Coordinations.Any(c => c.Game == game.Key && c.Person == p.Key)).AsEnumerable().Select(p => reader.FullNames ? p.ListName : p.Given).FirstOrDefault() : null,
             Staffs = reader.Pitchers ? [.. PitchingBook.Of(store, codes.Pitching, game.Day, [game.Visitor, game.Home], game.Key, costs: false).OrderBy(s => s.Team.Key == game.Visitor ? 0 : 1)
@@ -41,15 +44,18 @@ public static class CardBook
     private static int Place(string place) => CrewPlace.All.TakeWhile(p => p != place).Count();
 
     /// <summary>The divisions that the plate umpire worked of late, the most worked first; then the one next to this among those of its game, and those of the other game nearest in age.</summary>
-    private static IReadOnlyList<(string Name, string Address)> UsedTo(DistrictStore store, ScheduledGame game, Division division, List<Assignment> seats)
+    private static IReadOnlyList<(string Name, string Address)> UsedTo(DistrictStore store, CardCodes codes, ScheduledGame game, Division division, List<Assignment> seats)
     {
-        var divisions = store.Divisions.AsNoTracking().Where(d => d.Crew > 0).OrderBy(d => d.Key).ToList();
+        var divisions = store.Divisions.AsNoTracking().Where(d => d.Crew > 0).AsEnumerable().OrderBy(d => Age(codes, d)).ThenBy(d => d.Key, StringComparer.Ordinal).ToList();
         var plate = seats.FirstOrDefault(s => s.Place == CrewPlace.Plate)?.Person;
         var from = game.Start.AddDays(-Season);
         List<string> worked = plate is null ? [] : [.. store.Games.Where(g => g.Start < game.Start && g.Start > from && g.Division != game.Division && store.Assignments.Any(a => a.Game == g.Key && a.Person == plate))
             .GroupBy(g => g.Division).Select(g => new { g.Key, Count = g.Count() }).AsEnumerable().OrderByDescending(g => g.Count).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key)];
         return [.. worked.Select(w => divisions.FirstOrDefault(d => d.Key == w)).Append(Next(divisions, division)).Append(Beside(divisions, division)).OfType<Division>().Where(d => d.Code != division.Code).DistinctBy(d => d.Code).Select(d => (d.Key, d.Code))];
     }
+
+    /// <summary>The place of a division among those of the roster, youngest first.</summary>
+    private static int Age(CardCodes codes, Division d) => codes.Book.Roster.Divisions.ToList().IndexOf(CodeAddress.Read(d.Code)?.Division ?? "");
 
     private static string Game(Division d) => CodeAddress.Read(d.Code)?.Game ?? "";
 

@@ -2,7 +2,13 @@ namespace Umpirage.District.Cards;
 
 /// <summary>A card as an instructor lays it out: what stands on it, in which order and words. Read from codes/cards.</summary>
 /// <param name="Order">For a card of differences: values in the order of their consequence.</param>
-public sealed record CardPlan(string Name, string Title, LeafKind Kind, IReadOnlyList<CardItem> Items, IReadOnlyList<Spoken> Order);
+public sealed record CardPlan(string Name, string Title, LeafKind Kind, IReadOnlyList<CardItem> Items, IReadOnlyList<Spoken> Order)
+{
+    /// <summary>Names of what is made of people.</summary>
+    public const string OfCrew = "crew", OfPitchers = "who may pitch";
+
+    public bool Makes(string name) => Items.Any(i => i is CardItem.Made m && m.Name == name);
+}
 
 /// <summary>A line of a plan.</summary>
 public abstract record CardItem

