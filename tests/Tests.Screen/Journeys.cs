@@ -178,7 +178,8 @@ public abstract class Journeys(DemoDesk demo, Browser browser)
         var fence = await Open("/games/S-F6/cards", "committee-1", phone: true);
         await Assertions.Expect(fence.Locator("article.card")).ToContainTextAsync("What differs today");
         foreach (var name in (string[])["Pitching sheet", "Crew card"]) await Assertions.Expect(fence.GetByRole(AriaRole.Link, new() { Name = name })).ToHaveCountAsync(0);
-        Assert.Equal([404, 404, 200], await Task.WhenAll(((string[])["pitching", "crew", "plate"]).Select(async c => (await fence.APIRequest.GetAsync($"/games/S-F6/cards/{c}.pdf")).Status)));
+        int[] answers = await Task.WhenAll(((string[])["pitching", "crew", "plate"]).Select(async c => (await fence.APIRequest.GetAsync($"/games/S-F6/cards/{c}.pdf")).Status));
+        Assert.Equal([404, 404, 200], answers);
     }
 
     [Fact]
