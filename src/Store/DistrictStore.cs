@@ -2,9 +2,13 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+using Umpirage.District.Gear;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 using Umpirage.Rules.Codes;
 
 namespace Umpirage.Store;
@@ -42,6 +46,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<Pairing> Pairings => Set<Pairing>();
     public DbSet<HomePlace> Homes => Set<HomePlace>();
     public DbSet<Visit> Visits => Set<Visit>();
+    public DbSet<Evaluation> Evaluations => Set<Evaluation>();
     public DbSet<Coordination> Coordinations => Set<Coordination>();
     public DbSet<GameOver> Endings => Set<GameOver>();
     public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();
@@ -50,7 +55,13 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
     public DbSet<Appearance> Appearances => Set<Appearance>();
     public DbSet<LocalOption> Options => Set<LocalOption>();
+    public DbSet<LastSurvey> Surveys => Set<LastSurvey>();
+    public DbSet<TakenOut> Removals => Set<TakenOut>();
     public DbSet<AskedQuestion> Questions => Set<AskedQuestion>();
+    public DbSet<Answered> Answers => Set<Answered>();
+    public DbSet<Attendance> Attendances => Set<Attendance>();
+    public DbSet<Offer> Offers => Set<Offer>();
+    public DbSet<Sat> Sittings => Set<Sat>();
     public DbSet<TrailEntry> Trail => Set<TrailEntry>();
 
     protected override void OnModelCreating(ModelBuilder builder)

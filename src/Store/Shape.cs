@@ -1,9 +1,13 @@
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+using Umpirage.District.Gear;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 
 namespace Umpirage.Store;
 
@@ -27,8 +31,19 @@ internal static class Shape
             d.HasKey(x => x.Key);
             d.HasOne<Park>().WithMany().HasForeignKey(x => x.Park).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<LastSurvey>(s =>
+        {
+            s.HasKey(x => x.Diamond);
+            s.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<TakenOut>(t =>
+        {
+            t.ToTable("Removals").HasKey(x => x.Key);
+            t.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+        });
         People(model);
         Games(model);
+        Clinic(model);
         model.Entity<LocalOption>(o =>
         {
             o.HasKey(x => new { x.Layer, x.Version });
@@ -124,6 +139,21 @@ internal static class Shape
             OfPerson<Visit>(v, nameof(Visit.Person));
             OfPerson<Visit>(v, nameof(Visit.By));
         });
+        model.Entity<Evaluation>(e =>
+        {
+            e.HasKey(x => x.Key);
+            e.HasIndex(x => x.Umpire);
+            e.Ignore(x => x.Position);
+            e.Ignore(x => x.Steps);
+            e.Ignore(x => x.Strong);
+            e.Ignore(x => x.ToWorkOn);
+            e.Ignore(x => x.Mark);
+            e.Ignore(x => x.Halo);
+            e.Ignore(x => x.Visit);
+            OfPerson<Evaluation>(e, nameof(Evaluation.Umpire));
+            OfPerson<Evaluation>(e, nameof(Evaluation.Evaluator));
+            e.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+        });
         model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
     }
 
@@ -191,6 +221,35 @@ internal static class Shape
             a.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
             a.HasOne<Player>().WithMany().HasForeignKey(x => x.Player).OnDelete(DeleteBehavior.Restrict);
             a.HasOne<Team>().WithMany().HasForeignKey(x => x.Team).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
+
+    private static void Clinic(ModelBuilder model)
+    {
+        model.Entity<Answered>(a =>
+        {
+            a.HasKey(x => new { x.Person, x.At, x.Question });
+            a.HasIndex(x => x.Question);
+            OfPerson<Answered>(a, nameof(Answered.Person));
+        });
+        model.Entity<Attendance>(a =>
+        {
+            a.HasKey(x => new { x.Person, x.Unit, x.Day });
+            OfPerson<Attendance>(a, nameof(Attendance.Person));
+            OfPerson<Attendance>(a, nameof(Attendance.TaughtBy));
+        });
+        model.Entity<Offer>(o =>
+        {
+            o.HasKey(x => new { x.Unit, x.Day, x.Place });
+            OfPerson<Offer>(o, nameof(Offer.TaughtBy));
+        });
+        model.Entity<Sat>(s =>
+        {
+            s.HasKey(x => new { x.Person, x.Kind, x.Form });
+            s.Property(x => x.Position).HasConversion<string>();
+            OfPerson<Sat>(s, nameof(Sat.Person));
+            OfPerson<Sat>(s, nameof(Sat.Proctor));
+            OfPerson<Sat>(s, nameof(Sat.TalkedBy));
         });
     }
 

@@ -32,13 +32,21 @@ public static class Oslemoor
             new(BlackoutOf.District, DistrictFacts.Only, new(2026, 7, 3), new(2026, 7, 5), "district fair"), new(BlackoutOf.Diamond, plan.Diamonds[1].Key, new(2026, 3, 28), new(2026, 4, 5), "field work"),
             new(BlackoutOf.Team, concert.Home, concert.Day, concert.Day, "school concert"),
         ];
+        List<Assignment> crews = [.. Crews(plan, folk, games, dice)];
         return
         [
             Facts, .. plan.Leagues, .. plan.Divisions.Select(d => d.Division), .. plan.Parks, .. plan.Diamonds, .. teams, .. folk.People, .. folk.Roles, .. folk.Guardianships, .. folk.Officials,
-            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. Crews(plan, folk, games, dice), .. players, .. places,
+            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. crews, .. players, .. places,
             .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
+            .. new Evaluations(plan, folk, games, crews, new Dice(seed + 2)).Make(),
         ];
     }
+
+    /// <summary>How many steps lower than others the evaluator of that number marks in the demonstration, so that a fit has something known to find: -0.6 to +0.7.</summary>
+    public static double Severity(int trainer) => -0.6 + 1.3 * (trainer * 5 % Folk.Trainers) / (Folk.Trainers - 1);
+
+    /// <summary>The evaluator who gives every item the same step in most visits.</summary>
+    public const int AllAlike = 6;
 
     /// <summary>The week that holds two things which a schedule must not have, so that there is something to find.</summary>
     private const int FaultyWeek = 8;
@@ -80,6 +88,10 @@ public static class Oslemoor
         // nobody is put on a game with a clearance long gone; those that ran out in the last days are still on theirs, as it happens
         var lapsed = folk.Clearances.Where(c => c.Until < DateOnly.FromDateTime(Now).AddDays(-4)).Select(c => c.Person).ToHashSet();
         var lastDay = DateOnly.FromDateTime(Now).AddDays(8);
+        // who evaluates works no more than offered: the other evenings go to visits
+        var trainers = folk.Roles.Where(r => r.Role == Role.Trainer).Select(r => r.Person).ToHashSet();
+        var offers = folk.Officials.ToDictionary(o => o.Person, o => o.GamesAWeek);
+        bool Offered(string person, DateTime start) => !trainers.Contains(person) || busy.Count(b => b.Person == person && Week(b.Start) == Week(start)) < offers[person];
         foreach (var game in games.Where(g => DateOnly.FromDateTime(g.Start) <= lastDay).OrderBy(g => g.Start))
         {
             var planned = plan.Divisions.First(d => d.Division.Key == game.Division);
@@ -88,7 +100,7 @@ public static class Oslemoor
             {
                 var day = DateOnly.FromDateTime(game.Start);
                 var who = day > DateOnly.FromDateTime(Now) ? null : dice.Shuffled(folk.Officials).FirstOrDefault(o =>
-                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && Rested(busy.Where(b => b.Person == o.Person && b.Start.Date == game.Start.Date), game.Start) && !lapsed.Contains(o.Person)
+                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && Rested(busy.Where(b => b.Person == o.Person && b.Start.Date == game.Start.Date), game.Start) && Offered(o.Person, game.Start) && !lapsed.Contains(o.Person)
                     && certified[o.Person].Any(c => c.Game == planned.Game && rank[c.Division] >= rank[game.Division] && (place != "plate" || c.Position == Position.Plate))
                     && hours[o.Person].Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start).AddHours(2) <= h.Until));
                 if (who is not null) busy.Add((who.Person, game.Start));
@@ -96,6 +108,8 @@ public static class Oslemoor
             }
         }
     }
+
+    private static int Week(DateTime start) => (DateOnly.FromDateTime(start).DayNumber - Season.First.DayNumber) / 7;
 
     private static bool Rested(IEnumerable<(string Person, DateTime Start)> worked, DateTime start)
     {

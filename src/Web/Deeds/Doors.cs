@@ -17,10 +17,12 @@ public static class Doors
         QuestionDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        CrewDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
+        EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
         CardFiles.Map(app);

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text.Json;
 using Umpirage.Store;
 
@@ -7,33 +6,11 @@ namespace Umpirage.Tests.Cli;
 /// <summary>The verbs of crews as programs rely on them, on a district of their own. Runs the built program itself.</summary>
 public sealed class CrewsContractTests : IDisposable
 {
-    /// <summary>A project's folder of its own, with the demonstration, whose clock stands on the Saturday of the stories.</summary>
-    private readonly string root = Directory.CreateTempSubdirectory("umpirage-crews-").FullName;
+    private readonly OwnDemo demo = new();
 
-    public CrewsContractTests()
-    {
-        Directory.CreateSymbolicLink(Path.Combine(root, "codes"), Folder.Of("codes"));
-        Directory.CreateDirectory(Path.Combine(root, ".build"));
-        using var store = Place.DemoIn(root).Ready();
-        Seed.Demo(store, name => File.ReadAllText(Folder.Of("demo", "oslemoor", name)));
-        Store.OwnStore.Rest(Place.DemoIn(root));
-    }
+    public void Dispose() => demo.Dispose();
 
-    public void Dispose() => Directory.Delete(root, recursive: true);
-
-    private (int Code, string Out, string Error) Run(params string[] words)
-    {
-        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
-        foreach (var word in (string[])[Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"), "crews", .. words]) start.ArgumentList.Add(word);
-        start.Environment["UMPIRAGE_ROOT"] = root;
-        using var process = Process.Start(start)!;
-        process.StandardInput.Close();
-        var error = process.StandardError.ReadToEndAsync();
-        var text = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, text, error.Result);
-    }
+    private (int Code, string Out, string Error) Run(params string[] words) => demo.Run(words.Prepend("crews"));
 
     [Fact]
     public void Why_tells_every_reason_and_exits_1_for_no()

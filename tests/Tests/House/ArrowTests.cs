@@ -19,7 +19,7 @@ public partial class ArrowTests
         ("District", "Pitchers", "Who pitched how much, who may pitch, and what it will cost.", ["Ground", "Codes", "Plays"]),
         ("District", "Options", "Local options of leagues, and which code governs a game.", ["Ground", "Codes", "People"]),
         ("District", "Cases", "Questions asked at the desk, and the rulings given.", []),
-        ("District", "Diamonds", "Fields laid out, staked and surveyed for a code; views with named spots, and how each subject is pictured.", ["Ground", "Codes"]),
+        ("District", "Diamonds", "Fields laid out, staked and surveyed for a code, and the sun over them; views with named spots, and how each subject is pictured.", ["Ground", "Codes", "Clock"]),
         ("District", "Gear", "Whether a piece of gear conforms to a code, what a fault costs, and the log of what was taken out.", ["Ground", "Codes", "Plays"]),
         ("District", "Crews", "Who may sit where in a crew, why not, and who else.", ["Ground", "Codes", "Plays", "People", "Calendar", "Options"]),
         ("District", "Fits", "Numbers drawn from answers: what is forgotten, how able, how hard, how strict.", ["Ground"]),
@@ -29,7 +29,7 @@ public partial class ArrowTests
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
         ("District", "Cards", "What is said on the cards and sheets that people carry to a game.", ["Ground", "Codes", "Plays", "People", "Calendar", "Pitchers", "Clock", "Diamonds", "Gear"]),
-        ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
+        ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers", "Visits"]),
     ];
 
     private static readonly (string Project, string[] Projects, string[] Packages)[] Buildings =

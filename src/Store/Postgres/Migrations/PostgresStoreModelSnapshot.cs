@@ -338,6 +338,209 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Questions");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Clinic.Answered", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Question")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Edition")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Right")
+                        .HasColumnType("boolean");
+
+                    b.Property<int>("Seconds")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "At", "Question");
+
+                    b.HasIndex("Question");
+
+                    b.ToTable("Answers");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Attendance", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Unit")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<string>("TaughtBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Unit", "Day");
+
+                    b.HasIndex("TaughtBy");
+
+                    b.ToTable("Attendances");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Offer", b =>
+                {
+                    b.Property<string>("Unit")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Place")
+                        .HasColumnType("text");
+
+                    b.Property<TimeOnly>("From")
+                        .HasColumnType("time without time zone");
+
+                    b.Property<string>("TaughtBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Unit", "Day", "Place");
+
+                    b.HasIndex("TaughtBy");
+
+                    b.ToTable("Offers");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Sat", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<double>("Cut")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<double>("Error")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Of")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Position")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Proctor")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Right")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("TalkedBy")
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Kind", "Form");
+
+                    b.HasIndex("Proctor");
+
+                    b.HasIndex("TalkedBy");
+
+                    b.ToTable("Sittings");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.Property<string>("Diamond")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Diamond");
+
+                    b.ToTable("Surveys");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("For")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly?>("GivenBack")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Piece")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Rules")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Game");
+
+                    b.ToTable("Removals", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Options.LocalOption", b =>
                 {
                     b.Property<string>("Layer")
@@ -465,6 +668,9 @@ namespace Umpirage.Store.Postgres.Migrations
 
                     b.Property<int>("BasePath")
                         .HasColumnType("integer");
+
+                    b.Property<double?>("Bearing")
+                        .HasColumnType("double precision");
 
                     b.Property<bool>("Lit")
                         .HasColumnType("boolean");
@@ -839,6 +1045,75 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("RosterPlaces");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Conditions")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Crew")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Division")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Evaluator")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Goals")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Marks")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("MinutesWatched")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("OwnView")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Reply")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Strengths")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Umpire")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Evaluator");
+
+                    b.HasIndex("Game");
+
+                    b.HasIndex("Umpire");
+
+                    b.ToTable("Evaluations");
+                });
+
             modelBuilder.Entity("Umpirage.Store.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1111,6 +1386,76 @@ namespace Umpirage.Store.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Umpirage.District.Clinic.Answered", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Attendance", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TaughtBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Offer", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TaughtBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Sat", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Proctor")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TalkedBy")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Diamond", null)
+                        .WithMany()
+                        .HasForeignKey("Diamond")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Umpirage.District.People.Approval", b =>
                 {
                     b.HasOne("Umpirage.District.People.Person", null)
@@ -1298,6 +1643,27 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Team")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Evaluator")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Umpire")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
