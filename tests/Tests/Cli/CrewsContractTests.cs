@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Umpirage.Store;
 
 namespace Umpirage.Tests.Cli;
 
@@ -52,9 +51,9 @@ public sealed class CrewsContractTests : IDisposable
         Assert.StartsWith("168 games, 272 places required: ", text);
         Assert.Contains("recounted: 0 against safety, 0 against rules", text);
         Assert.EndsWith("not saved; add --save", text.TrimEnd());
-        using (var look = Place.DemoIn(root).Open()) Assert.DoesNotContain(look.Assignments.ToList(), a => a.Game.StartsWith("W07") && a.Person is not null);
+        using (var look = demo.Place.Open()) Assert.DoesNotContain(look.Assignments.ToList(), a => a.Game.StartsWith("W07") && a.Person is not null);
         Assert.EndsWith("saved", Run("solve", "--week", "2026-05-18", "--seconds", "4", "--save").Out.TrimEnd());
-        using (var look = Place.DemoIn(root).Open()) Assert.True(look.Assignments.Count(a => a.Game.StartsWith("W07") && a.Person != null) > 150);
+        using (var look = demo.Place.Open()) Assert.True(look.Assignments.Count(a => a.Game.StartsWith("W07") && a.Person != null) > 150);
         (code, text, _) = Run("check", "--week", "2026-05-18");
         Assert.Equal(0, code);
         Assert.Contains("0 against safety, 0 against rules", text);

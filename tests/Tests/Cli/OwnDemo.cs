@@ -12,10 +12,12 @@ internal sealed class OwnDemo : IDisposable
     {
         Directory.CreateSymbolicLink(Path.Combine(root, "codes"), Folder.Of("codes"));
         Directory.CreateDirectory(Path.Combine(root, ".build"));
-        using var store = Place.DemoIn(root).Ready();
+        using var store = Place.Ready();
         Seed.Demo(store, name => File.ReadAllText(Folder.Of("demo", "oslemoor", name)));
-        Store.OwnStore.Rest(Place.DemoIn(root));
+        Store.OwnStore.Rest(Place);
     }
+
+    public Place Place => Place.DemoIn(root);
 
     public string PathOf(string name) => Path.Combine(root, name);
 
