@@ -152,7 +152,7 @@ public sealed class CrewsContractTests : IDisposable
                 var told = solver.StandardError.ReadToEndAsync();
                 // two of three when the store's own journal begins to grow, the others anywhere
                 var clock = Stopwatch.StartNew();
-                if (round % 3 == 2) await Task.Delay(random.Next(200, 6000));
+                if (round % 3 == 2) await Task.Delay(random.Next(200, round == 2 ? 1500 : 6000));
                 else while (!solver.HasExited && clock.Elapsed.TotalSeconds < 60 && !(File.Exists(wal) && new FileInfo(wal).Length > Growing)) await Task.Delay(1);
                 if (round % 3 == 1) await Task.Delay(random.Next(0, 60));
                 if (!solver.HasExited) solver.Kill();
