@@ -25,15 +25,20 @@ internal sealed class OwnDemo : IDisposable
 
     public (int Code, string Out, string Error) Run(params IEnumerable<string> words)
     {
-        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
-        foreach (var word in words.Prepend(Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"))) start.ArgumentList.Add(word);
-        start.Environment["UMPIRAGE_ROOT"] = root;
-        using var process = Process.Start(start)!;
+        using var process = Start(words);
         process.StandardInput.Close();
         var error = process.StandardError.ReadToEndAsync();
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return (process.ExitCode, text, error.Result);
+    }
+
+    public Process Start(params IEnumerable<string> words)
+    {
+        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
+        foreach (var word in words.Prepend(Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"))) start.ArgumentList.Add(word);
+        start.Environment["UMPIRAGE_ROOT"] = root;
+        return Process.Start(start)!;
     }
 }
