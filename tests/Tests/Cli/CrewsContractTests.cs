@@ -77,7 +77,7 @@ public sealed class CrewsContractTests(ITestOutputHelper output) : IDisposable
     [Fact]
     public void No_command_saves_a_crew_that_a_safety_rule_bars()
     {
-        var file = Path.Combine(root, "crews.csv");
+        var file = demo.PathOf("crews.csv");
         File.WriteAllText(file, "game,place,person\nW07-BB1314-01,base,youth-03\n");
         var (code, _, error) = Tell("import", "crews", file);
         Assert.Equal(1, code);
@@ -88,7 +88,7 @@ public sealed class CrewsContractTests(ITestOutputHelper output) : IDisposable
         Assert.Equal(0, Tell("import", "crews", file).Code);
         using (var look = demo.Place.Open()) Assert.Equal("umpire-001", look.Assignments.Find("W07-BB1314-01", "base")!.Person);
         // a backup that holds it all the same: the place is open when it has been taken in
-        var backup = Path.Combine(root, "backup.zip");
+        var backup = demo.PathOf("backup.zip");
         using (var store = demo.Place.Open())
         {
             store.Actor = "tester";
