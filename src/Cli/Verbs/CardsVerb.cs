@@ -42,7 +42,7 @@ internal static class CardsVerb
         Directory.CreateDirectory(folder);
         foreach (var card in cards) File.WriteAllBytes(Path.Combine(folder, card.Name + ".pdf"), CardPdf.Of(card, leaf(card.Kind)));
         File.WriteAllBytes(Path.Combine(folder, "all.pdf"), CardPdf.Of(cards, leaf));
-        if (request.Json) Json.Write(cards.Select(c => new { c.Name, c.Title, paper = leaf(c.Kind).Name, stamp = c.Stamp, file = Path.Combine(folder, c.Name + ".pdf") }));
+        if (request.Json) Json.Write(cards.Select(c => new { name = c.Name, title = c.Title, paper = leaf(c.Kind).Name, stamp = new { address = c.Stamp.Address, edition = c.Stamp.Edition, day = c.Stamp.Day, digest = c.Stamp.Digest }, file = Path.Combine(folder, c.Name + ".pdf") }));
         else
         {
             foreach (var card in cards) Console.WriteLine($"{Path.Combine(folder, card.Name + ".pdf"),-40} {card.Title} ({leaf(card.Kind).Name})");
