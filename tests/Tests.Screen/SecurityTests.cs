@@ -13,16 +13,16 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan"]),
+        ("chief", ["looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan"]),
         ("assigner", ["crews", "sets", "people", "letters"]),
-        ("umpire-001", ["crews", "people", "letters", "questions", "eligible"]),
-        ("umpire-050", ["crews", "eligible"]),
-        ("youth-01", ["crews", "eligible"]),
+        ("umpire-001", ["looks", "crews", "people", "letters", "questions", "eligible"]),
+        ("umpire-050", ["looks", "crews", "eligible"]),
+        ("youth-01", ["looks", "crews", "eligible"]),
         ("guardian-01", ["crews"]),
-        ("president-tarnholt", ["crews", "people", "options", "eligible", "count"]),
-        ("safety-tarnholt", ["people"]),
+        ("president-tarnholt", ["looks", "crews", "people", "options", "eligible", "count"]),
+        ("safety-tarnholt", ["looks", "people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
-        ("coordinator-01", ["eligible"]),
+        ("coordinator-01", ["looks", "eligible"]),
         ("committee-1", []),
         ("nobody", []),
     ];
@@ -31,7 +31,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     private static readonly (string Path, string Opens)[] Pages =
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
-        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
@@ -43,6 +43,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
+        ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
