@@ -40,7 +40,9 @@ public static class PlanSvg
         foreach (var course in layout.Courses)
             svg.AppendLine($"  <path class=\"{course.Made}\" d=\"M {string.Join(" L ", course.Corners.Select(P))}{(course.Closed ? " Z" : "")}\"><title>{E(course.Name)}</title></path>");
         foreach (var d in window.Dimensions) Measure(svg, d, told ?? Tape.Told, unit);
-        foreach (var (words, at) in window.Labels) svg.AppendLine($"  <text class=\"label\" x=\"{N(at.X)}\" y=\"{N(-at.Y + unit * letters * 0.36)}\">{E(words)}</text>");
+        // a label is moved in rather than cut: a bold letter is about as wide as six tenths of its height
+        double Inside(string words, double x) => words.Length * letters * unit * 0.3 is var half && 2 * half < window.Wide ? Math.Clamp(x, window.Low.X + half, window.High.X - half) : x;
+        foreach (var (words, at) in window.Labels) svg.AppendLine($"  <text class=\"label\" x=\"{N(Inside(words, at.X))}\" y=\"{N(-at.Y + unit * letters * 0.36)}\">{E(words)}</text>");
         if (sun is not null) SunRim.Put(svg, layout, sun, unit);
         return svg.AppendLine("</svg>").ToString();
     }
