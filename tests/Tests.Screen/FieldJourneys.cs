@@ -58,8 +58,9 @@ public abstract class FieldJourneys(DemoDesk demo, Browser browser) : AtTheDesk(
         await page.GoBackAsync();
         await Button(page, "Write what is out into the log").ClickAsync();
         await Assertions.Expect(log).ToHaveCountAsync(4);
-        await log.Filter(new() { HasText = "bat C" }).GetByRole(AriaRole.Button).ClickAsync();
-        await Assertions.Expect(log.Filter(new() { HasText = "bat C" })).ToContainTextAsync("given back Sat 16 May 2026");
+        var batC = log.Filter(new() { Has = page.GetByText("bat C", new() { Exact = true }) });
+        await batC.GetByRole(AriaRole.Button).ClickAsync();
+        await Assertions.Expect(batC).ToContainTextAsync("given back Sat 16 May 2026");
         using var store = Store();
         Assert.Equal(["bat A", "bat B", "bat C", "helmet 4"], store.Removals.Select(r => r.Piece).ToList().Order());
         Assert.Contains(store.Trail, t => t.What == "TakenOut" && t.By.Contains("umpire-050"));
