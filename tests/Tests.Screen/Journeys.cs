@@ -149,6 +149,7 @@ public abstract class Journeys(DemoDesk demo, Browser browser) : AtTheDesk(demo,
         await Assertions.Expect(card).ToContainTextAsync("No new inning after 1:40 (100 min)");
         await Assertions.Expect(card).ToContainTextAsync("Wrenfall League: 110 min");
         await Assertions.Expect(card).ToContainTextAsync("20:40");
+        await page.GetByText("Other cards of this game").ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Pitching sheet", Exact = true }).ClickAsync();
         await Assertions.Expect(card).ToContainTextAsync("May pitch?");
         foreach (var name in (string[])["Print: Pitching sheet", "Print all"])
@@ -161,6 +162,7 @@ public abstract class Journeys(DemoDesk demo, Browser browser) : AtTheDesk(demo,
         }
         var fence = await Open("/games/S-F6/cards", "committee-1", phone: true);
         await Assertions.Expect(fence.Locator("article.card")).ToContainTextAsync("What differs today");
+        await fence.GetByText("Other cards of this game").ClickAsync();
         foreach (var name in (string[])["Pitching sheet", "Crew card"]) await Assertions.Expect(fence.GetByRole(AriaRole.Link, new() { Name = name })).ToHaveCountAsync(0);
         int[] answers = await Task.WhenAll(((string[])["pitching", "crew", "plate"]).Select(async c => (await fence.APIRequest.GetAsync($"/games/S-F6/cards/{c}.pdf")).Status));
         Assert.Equal([404, 404, 200], answers);
