@@ -13,9 +13,9 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast"]),
+        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
         ("assigner", ["crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "evaluate", "visits"]),
+        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
         ("umpire-050", ["crews", "eligible"]),
         ("youth-01", ["crews", "eligible"]),
         ("guardian-01", ["crews"]),
@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
