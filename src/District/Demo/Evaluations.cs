@@ -37,7 +37,7 @@ internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledG
             bool Hours(Seat s) => hours[by].Any(h => h.Day == s.Game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(s.Game.Start) && TimeOnly.FromDateTime(s.Game.Start) < h.Until);
             bool Often(Seat s) => (i % 6 == 5 ? !often.Contains(s.Person) : often.Contains(s.Person)) && seen.Count(v => v.Umpire == s.Person) < most[s.Person];
             // an evaluator comes outside the weekly hours when these are used up
-            var seat = seats.FirstOrDefault(s => Often(s) && Free(s) && Hours(s)) ?? seats.First(s => Often(s) && Free(s));
+            var seat = seats.FirstOrDefault(s => Often(s) && Free(s) && Hours(s)) ?? seats.FirstOrDefault(s => Often(s) && Free(s)) ?? seats.First(Free);
             seen.Add((seat.Person, by));
             busy.Add((by, seat.Game.Start));
             yield return One(seat, by, levels[seat.Person] - Oslemoor.Severity(trainer) + 0.3 * Normal(), alike: trainer == Oslemoor.AllAlike && !dice.In(4));
