@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
@@ -45,7 +45,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
-        ("/evaluations", "evaluate", [("game", "W06-BB910-32"), ("umpire", "umpire-054")]), ("/evaluations/W06-BB910-32/umpire-054/umpire-001/reply", "own", [("reply", "x")]),
+        ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]), ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
