@@ -13,16 +13,16 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
+        ("chief", ["looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
         ("assigner", ["crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
-        ("umpire-050", ["crews", "eligible"]),
-        ("youth-01", ["crews", "eligible"]),
+        ("umpire-001", ["looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
+        ("umpire-050", ["looks", "crews", "eligible"]),
+        ("youth-01", ["looks", "crews", "eligible"]),
         ("guardian-01", ["crews"]),
-        ("president-tarnholt", ["crews", "people", "options", "eligible", "count", "forecast"]),
-        ("safety-tarnholt", ["people"]),
+        ("president-tarnholt", ["looks", "crews", "people", "options", "eligible", "count", "forecast"]),
+        ("safety-tarnholt", ["looks", "people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
-        ("coordinator-01", ["eligible"]),
+        ("coordinator-01", ["looks", "eligible"]),
         ("committee-1", []),
         ("nobody", []),
     ];
@@ -33,6 +33,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
         ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
+        ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
@@ -44,6 +45,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
+        ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]), ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),

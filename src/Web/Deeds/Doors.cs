@@ -17,6 +17,8 @@ public static class Doors
         QuestionDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        DiamondDeeds.Map(app);
+        GearDeeds.Map(app);
         CrewDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
