@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
+using Umpirage.District.Cards;
 using Umpirage.District.Clinic;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Options;
@@ -50,11 +51,16 @@ public sealed class Shelf
         return reading.Calendar ??= new(reading.Book, store.Leagues.AsNoTracking().ToDictionary(l => l.Key));
     }
 
+    /// <summary>What cards ask of the codes, and how cards are laid out.</summary>
+    public CardCodes Cards => now.Cards;
+    public IReadOnlyList<CardPlan> CardPlans => now.CardPlans;
+
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
-    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms, Weights Weights)
+    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms, Weights Weights, IReadOnlyList<CardPlan> CardPlans)
     {
+        public CardCodes Cards { get; } = new(Book);
         public PitchingCodes Pitching { get; } = new(Book);
         public CalendarCodes? Calendar { get; set; }
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
@@ -87,7 +93,8 @@ public sealed class Shelf
         List<SourceText> files = [.. Files("sheets", "*.sheet"), .. Files("layers", "*.layer").Where(f => !names.Any(n => Words.Same(n, NameOf(f, roster)))), .. own];
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes(rosterText.Text + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
         var book = Codebook.Read(rosterText, files);
-        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), Data(FormBook.Read, "evaluations", "forms.txt"), Data(Weights.Read, "clinic", "weights.txt"));
+        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), Data(FormBook.Read, "evaluations", "forms.txt"), Data(Weights.Read, "clinic", "weights.txt"),
+            [.. Files("cards", "*.card").Select(f => CardPlanReader.Read(f.File, f.Text, book, [])).OfType<CardPlan>()]);
     }
 
     /// <summary>A file of the codes folder, read whole.</summary>

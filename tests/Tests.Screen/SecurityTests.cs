@@ -31,7 +31,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     private static readonly (string Path, string Opens)[] Pages =
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
-        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/games/W06-SB12U-03/cards", "public"), ("/games/W06-SB12U-03/cards/plate.pdf", "public"), ("/games/W06-SB12U-03/cards/all.pdf", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
         ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
         ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
@@ -127,7 +127,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         string[] paths =
         [
             "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
-            $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
+            $"/games/{game.Key}", $"/games/{game.Key}/cards?card=crew", "/games/W06-BB910-12/cards?card=crew", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
         ];
         paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
         var wrong = new List<string>();

@@ -27,6 +27,7 @@ public static class Doors
         EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
+        CardFiles.Map(app);
     }
 
     /// <summary>Answers with a part in the frame of the desk.</summary>
