@@ -13,9 +13,9 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast"]),
+        ("chief", ["looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
         ("assigner", ["crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits"]),
+        ("umpire-001", ["looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
         ("umpire-050", ["looks", "crews", "eligible"]),
         ("youth-01", ["looks", "crews", "eligible"]),
         ("guardian-01", ["crews"]),
@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/games/W06-SB12U-03/cards", "public"), ("/games/W06-SB12U-03/cards/plate.pdf", "public"), ("/games/W06-SB12U-03/cards/all.pdf", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
         ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
@@ -47,7 +47,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
         ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
-        ("/evaluations", "evaluate", [("game", "W06-BB910-32"), ("umpire", "umpire-054")]), ("/evaluations/W06-BB910-32/umpire-054/umpire-001/reply", "own", [("reply", "x")]),
+        ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]), ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),

@@ -5,7 +5,7 @@ public enum Deed
 {
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
     SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts, Evaluate, SeeEvaluations,
-    SeeVisits, SeeForecast, PlanClinic,
+    SeeVisits, SeeForecast,
     Drill, SeeTraining, Teach, Certify,
     LookOver,
 }
@@ -24,7 +24,7 @@ public static class Access
     private static readonly Dictionary<(Role, Deed), Reach> Table = Read(
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
         (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters, Deed.SeeVisits, Deed.SeeForecast]),
-        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.PlanClinic, Deed.SeeTraining, Deed.Teach]),
+        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.SeeTraining, Deed.Teach]),
         (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption, Deed.SeeForecast]),
         (Role.President, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
         (Role.SafetyOfficer, Reach.League, [Deed.SeePeople, Deed.SeeClearances]),
