@@ -51,11 +51,10 @@ internal static class CrewsVerb
         using var stop = new CancellationTokenSource();
         Console.CancelKeyPress += (_, pressed) => { pressed.Cancel = true; stop.Cancel(); };
         var result = CrewSearch.Find(task, stop.Token);
-        if (asked.Save)
+        if (asked.Save && CrewKeeping.Keep(store, plan, result.Plan, task.Games) is { Count: > 0 } faults)
         {
-            foreach (var place in result.Plan.Assignments(task.Games)) store.Put(place);
-            try { store.SaveChanges(); }
-            catch (UnsafeCrewException fault) { Console.Error.WriteLine(fault.Message); return Verb.No; }
+            foreach (var fault in faults) Console.Error.WriteLine(fault);
+            return Verb.No;
         }
         if (request.Json) Json.Write(CrewsJson.Of(result, task, asked.Save));
         else foreach (var line in CrewsText.Of(result, task, Forecast.Of(plan, Monday(asked, store)), asked.Save)) Console.WriteLine(line);

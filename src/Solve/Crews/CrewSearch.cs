@@ -14,7 +14,8 @@ public static class CrewSearch
     /// <summary>How much of the time that is left each priority may take; what is proven early leaves its time to the others.</summary>
     private static readonly double[] Shares = [0.4, 0.45, 0.3, 0.25, 0.45, 0.4, 1];
 
-    public static CrewResult Find(CrewTask task, CancellationToken stop = default)
+    /// <param name="reached">Told of each priority as soon as it is settled; a later one may still fill places besides.</param>
+    public static CrewResult Find(CrewTask task, CancellationToken stop = default, Action<Stage>? reached = null)
     {
         var clock = Stopwatch.StartNew();
         var candidates = new Candidates(task);
@@ -44,6 +45,7 @@ public static class CrewSearch
             var value = solver.Value(cost);
             stages.Add(new(priority, value, Math.Clamp((long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), least, value), (clock.Elapsed - began).TotalSeconds));
             model.Model.Add(cost <= value);
+            reached?.Invoke(stages[^1]);
             stopped = stop.IsCancellationRequested;
         }
         if (stages.Count == 0 && best is not null) Untried(task, model, best, goals[0].Least, stages);

@@ -18,6 +18,7 @@ public static class Doors
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
         CrewDeeds.Map(app);
+        CrewHuntDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
