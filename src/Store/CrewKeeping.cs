@@ -16,6 +16,7 @@ public static class CrewKeeping
         var keys = games.Select(g => g.Key).ToList();
         var now = store.Games.AsNoTracking().Where(g => keys.Contains(g.Key)).ToDictionary(g => g.Key);
         foreach (var game in games.Where(g => now.GetValueOrDefault(g.Key) != g.Game)) faults.Add($"{game.Key} was changed since; search again");
+        foreach (var frozen in store.Frozen.AsNoTracking().Where(f => keys.Contains(f.Game)).OrderBy(f => f.Game)) faults.Add($"{frozen.Game} was frozen since; search again");
         var held = store.Assignments.Where(a => keys.Contains(a.Game)).AsEnumerable().Where(a => a.Person is not null).ToDictionary(a => (a.Game, a.Place), a => a.Person!);
         var was = games.SelectMany(before.CrewOf).ToDictionary(s => (s.Game.Key, s.Place), s => s.Person.Key);
         foreach (var (game, place) in held.Keys.Union(was.Keys).Where(k => held.GetValueOrDefault(k) != was.GetValueOrDefault(k)).Order())

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Crews;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
@@ -48,6 +49,8 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<GameOver> Endings => Set<GameOver>();
     public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();
     public DbSet<Assignment> Assignments => Set<Assignment>();
+    public DbSet<PublishedPlace> Published => Set<PublishedPlace>();
+    public DbSet<FrozenCrew> Frozen => Set<FrozenCrew>();
     public DbSet<Player> Players => Set<Player>();
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
     public DbSet<Appearance> Appearances => Set<Appearance>();

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Crews;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
@@ -191,6 +192,19 @@ internal static class Shape
         {
             e.HasKey(x => new { x.Person, x.Start });
             OfPerson<ElsewhereGame>(e, nameof(ElsewhereGame.Person));
+        });
+        model.Entity<PublishedPlace>(p =>
+        {
+            p.ToTable("Published").HasKey(x => new { x.Game, x.Place, x.At });
+            p.HasIndex(x => x.At);
+            p.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+            p.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+            OfPerson<PublishedPlace>(p, nameof(PublishedPlace.Person));
+        });
+        model.Entity<FrozenCrew>(f =>
+        {
+            f.ToTable("Frozen").HasKey(x => x.Game);
+            f.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Cascade);
         });
         model.Entity<Player>().HasKey(p => p.Key);
         model.Entity<RosterPlace>(r =>
