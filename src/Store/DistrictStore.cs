@@ -52,6 +52,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();
     public DbSet<Assignment> Assignments => Set<Assignment>();
     public DbSet<PublishedPlace> Published => Set<PublishedPlace>();
+    public DbSet<FeedKey> FeedKeys => Set<FeedKey>();
     public DbSet<FrozenCrew> Frozen => Set<FrozenCrew>();
     public DbSet<Player> Players => Set<Player>();
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();

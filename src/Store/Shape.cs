@@ -153,6 +153,12 @@ internal static class Shape
             OfPerson<Evaluation>(e, nameof(Evaluation.Evaluator));
             e.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<FeedKey>(f =>
+        {
+            f.HasKey(x => x.Person);
+            f.HasIndex(x => x.Digest).IsUnique();
+            OfPerson<FeedKey>(f, nameof(FeedKey.Person));
+        });
         model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
     }
 

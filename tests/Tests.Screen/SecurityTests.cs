@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/schedule", "public"), ("/crews", "crews"), ("/crews/search", "sets"), ("/crews/publish", "sets"), ("/crews/park/tarnholt", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
@@ -42,6 +42,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
+        ("/crews/search", "sets", [("week", "2026-05-18")]), ("/crews/search/stop", "sets", [("search", "none")]), ("/crews/search/take", "sets", [("search", "none")]), ("/crews/publish", "sets", [("week", "2026-05-18")]), ("/crews/freeze", "sets", [("game", "W07-SB12U-03"), ("freeze", "yes")]), ("/me/feed", "own", [("person", "umpire-050")]),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
@@ -97,7 +98,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
         using var app = Desk.Build(settings);
         var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
-        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Append("/people/x").ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Append("/people/x").Append("/feeds/own/x.ics").ToList();
         var wrong = new List<string>();
         foreach (var door in doors)
         {

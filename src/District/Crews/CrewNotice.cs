@@ -7,13 +7,16 @@ namespace Umpirage.District.Crews;
 /// <summary>What one person is to be told of changed crews: games gained, lost and moved, and new partners.</summary>
 public sealed record CrewNotice(string Person, IReadOnlyList<string> Lines)
 {
-    /// <param name="after">Who has which place once the changes are told: game, place, person.</param>
-    public static IReadOnlyList<CrewNotice> Of(CrewRecords records, IReadOnlyList<PlaceChange> changes, IReadOnlyList<(string Game, string Place, string Person)> after)
+    /// <param name="told">Lines that are, were or would be published together, at one moment.</param>
+    public static IReadOnlyList<CrewNotice> Of(CrewRecords records, IReadOnlyList<PublishedPlace> told)
     {
+        if (told.Count == 0) return [];
+        List<PublishedPlace> earlier = [.. records.Published.Where(p => p.At < told[0].At)];
+        var before = Published.Of(earlier);
+        var crews = Published.Of(earlier.Concat(told)).Places.Where(p => p.Person is not null).Select(p => (p.Game, p.Place, Person: p.Person!)).OrderBy(s => s.Place, StringComparer.Ordinal).ToLookup(s => s.Game);
         var (games, teams, diamonds, people) = (records.Games.ToDictionary(g => g.Key), records.Teams.ToDictionary(t => t.Key), records.Diamonds.ToDictionary(d => d.Key), records.People.ToDictionary(p => p.Key));
-        var crews = after.ToLookup(s => s.Game);
         var lines = new Dictionary<string, List<string>>();
-        var concerned = changes.Where(c => c.Concerns).ToList();
+        var concerned = told.Select(t => new PlaceChange(before.Find(t.Game, t.Place), t)).Where(c => c.Concerns).ToList();
         foreach (var change in concerned)
         {
             var game = games[change.Game];

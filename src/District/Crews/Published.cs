@@ -14,8 +14,7 @@ public sealed class Published
         games = [.. latest.Keys.Select(k => k.Game)];
     }
 
-    /// <param name="before">Only what was published before this moment, UTC.</param>
-    public static Published Of(IEnumerable<PublishedPlace> lines, DateTime? before = null) => new(lines.Where(l => before is null || l.At < before));
+    public static Published Of(IEnumerable<PublishedPlace> lines) => new(lines);
 
     public bool Has(string game) => games.Contains(game);
     public IEnumerable<PublishedPlace> Places => latest.Values;

@@ -19,12 +19,14 @@ public static class Doors
         PlanDeeds.Map(app);
         CrewDeeds.Map(app);
         CrewHuntDeeds.Map(app);
+        CrewPublishDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
+        OwnFeed.Map(app);
     }
 
     /// <summary>Answers with a part in the frame of the desk.</summary>
