@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Clinic;
 using Umpirage.District.Crews;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Gear;
@@ -61,6 +62,10 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<LastSurvey> Surveys => Set<LastSurvey>();
     public DbSet<TakenOut> Removals => Set<TakenOut>();
     public DbSet<AskedQuestion> Questions => Set<AskedQuestion>();
+    public DbSet<Answered> Answers => Set<Answered>();
+    public DbSet<Attendance> Attendances => Set<Attendance>();
+    public DbSet<Offer> Offers => Set<Offer>();
+    public DbSet<Sat> Sittings => Set<Sat>();
     public DbSet<TrailEntry> Trail => Set<TrailEntry>();
 
     protected override void OnModelCreating(ModelBuilder builder)

@@ -22,19 +22,23 @@ public static class Seed
         transaction.Commit();
     }
 
-    /// <summary>The files of the demonstration's Saturday, in the order in which they refer to each other.</summary>
-    private static readonly string[] Saturday = ["people", "clearances", "certificates", "availability", "games", "approvals", "interests", "homes", "coordinators", "endings", "crews", "logs"];
+    /// <summary>The files of the demonstration, its Saturday and its clinics, in the order in which they refer to each other.</summary>
+    private static readonly string[] DemoFiles =
+    [
+        .. ((string[])["people", "clearances", "certificates", "availability", "games", "approvals", "interests", "homes", "coordinators", "endings", "crews", "logs"]).Select(k => $"saturday/{k}"),
+        .. ((string[])["clinics", "attendance", "tests", "answers"]).Select(k => $"clinic/{k}"),
+    ];
 
-    /// <summary>Fills an empty store with the invented district and its Saturday.</summary>
+    /// <summary>Fills an empty store with the invented district, its Saturday and its clinics.</summary>
     /// <param name="text">Gives the text of a file of demo/oslemoor by its name.</param>
     public static void Demo(DistrictStore store, Func<string, string> text)
     {
         store.Actor = "the demonstration's generator";
         store.Today = DateOnly.FromDateTime(Oslemoor.Now);
         Put(store, Oslemoor.Make(Plan.Read(text)));
-        foreach (var kind in Saturday)
-            if (Import.Run(store, FileKind.Named(kind)!, Encoding.UTF8.GetBytes(text($"saturday/{kind}.csv")), dryRun: false) is { Fine: false } faulty)
-                throw new InvalidDataException($"demo/oslemoor/saturday/{kind}.csv, {faulty.Faults[0]}");
+        foreach (var file in DemoFiles)
+            if (Import.Run(store, FileKind.Named(file.Split('/')[1])!, Encoding.UTF8.GetBytes(text($"{file}.csv")), dryRun: false) is { Fine: false } faulty)
+                throw new InvalidDataException($"demo/oslemoor/{file}.csv, {faulty.Faults[0]}");
     }
 
     private static int Fill(DistrictStore store, IEntityType type, IEnumerable<object> records)

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
+using Umpirage.District.Clinic;
 using Umpirage.District.Crews;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Gear;
@@ -43,6 +44,7 @@ internal static class Shape
         });
         People(model);
         Games(model);
+        Clinic(model);
         model.Entity<LocalOption>(o =>
         {
             o.HasKey(x => new { x.Layer, x.Version });
@@ -239,6 +241,35 @@ internal static class Shape
             a.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
             a.HasOne<Player>().WithMany().HasForeignKey(x => x.Player).OnDelete(DeleteBehavior.Restrict);
             a.HasOne<Team>().WithMany().HasForeignKey(x => x.Team).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
+
+    private static void Clinic(ModelBuilder model)
+    {
+        model.Entity<Answered>(a =>
+        {
+            a.HasKey(x => new { x.Person, x.At, x.Question });
+            a.HasIndex(x => x.Question);
+            OfPerson<Answered>(a, nameof(Answered.Person));
+        });
+        model.Entity<Attendance>(a =>
+        {
+            a.HasKey(x => new { x.Person, x.Unit, x.Day });
+            OfPerson<Attendance>(a, nameof(Attendance.Person));
+            OfPerson<Attendance>(a, nameof(Attendance.TaughtBy));
+        });
+        model.Entity<Offer>(o =>
+        {
+            o.HasKey(x => new { x.Unit, x.Day, x.Place });
+            OfPerson<Offer>(o, nameof(Offer.TaughtBy));
+        });
+        model.Entity<Sat>(s =>
+        {
+            s.HasKey(x => new { x.Person, x.Kind, x.Form });
+            s.Property(x => x.Position).HasConversion<string>();
+            OfPerson<Sat>(s, nameof(Sat.Person));
+            OfPerson<Sat>(s, nameof(Sat.Proctor));
+            OfPerson<Sat>(s, nameof(Sat.TalkedBy));
         });
     }
 

@@ -10,6 +10,7 @@ public class AxeTests(FileDesk desk, Browser browser) : IClassFixture<FileDesk>
         "/", "/ruling", "/ruling?q=The+runner+touched+only+the+white+bag+on+a+grounder", "/ruling?sheet=double+first+base&code=softball/12U", "/ruling?sheet=time+limit&code=softball/12U",
         "/ruling?sheet=double+first+base&code=softball/12U&f=bag+at+first+is+double&f=her+foot+is+white+part+only&f=throw+is+from+the+fair+side&f=fielder's+foot+is+white+part&f=appeal+is+before+she+returned&far=true",
         "/codes", "/codes/double-first-base", "/codes/nothing", "/options", "/options/Tarnholt", "/options/new", "/crossover", "/crossover?full=true", "/people?role=President", "/people/chief", "/people/youth-01", "/people/nobody-here",
+        "/evaluate", "/evaluate/W06-BB910-32/umpire-054", "/evaluate/none/none", "/visits", "/visits?position=plate", "/crews/forecast", "/crews/forecast?week=2025-01-06", "/evaluations", "/evaluations/none/none/none", "/people/umpire-005",
         "/schedule?week=2026-05-25", "/crews?week=2026-05-18", "/crews?week=2026-05-11&night=2026-05-16", "/crews?week=1999-01-01", "/pitching-plan/TAR-BB1112-1", "/pitching-plan/none", "/schedule/rain?day=2026-05-21&closed=wrenfall", "/clock", "/clock?game=S-F4", "/clock?t=Clock%3A+BB-12+on+2026-05-16%0Aplace%3A+41.40+N+88.10+W%2C+America%2FChicago%0Alit%3A+no%0A17%3A32+first+pitch%0A18%3A40+thunder&add=thunder&time=18:52", "/clock?t=nothing&add=thunder", "/weather?air=94&humidity=50", "/weather?air=x", "/pitchers", "/pitchers/PEL-BB1112-3?on=2026-05-16&game=S-F2", "/pitchers/PEL-BB1112-3/PEL-BB1112-3-01?on=2026-05-16&game=S-F2&pitches=87&before=83&innings=5&atbat=yes", "/pitchers/none/none", "/leagues", "/leagues/tarnholt", "/games/W06-SB12U-03", "/diamonds", "/questions", "/files", "/trail", "/letters/new?to=youth-01&to=chief", "/me", "/sign-in");
 
     [Theory, MemberData(nameof(Paths))]
@@ -36,7 +37,7 @@ public class AxeTests(FileDesk desk, Browser browser) : IClassFixture<FileDesk>
 
     /// <summary>Buttons, fields and answers lower than 48 px, and text smaller than 16 px.</summary>
     private static async Task<string[]> Small(IPage page) => await page.EvaluateAsync<string[]>("""
-        () => [...document.querySelectorAll('button, .button, .answer, select, input:not([type=hidden]):not([type=checkbox]), summary, nav a, label.tick')]
+        () => [...document.querySelectorAll('button, .button, .answer, select, input:not([type=hidden]):not([type=checkbox]):not([type=radio]), summary, nav a, label.tick')]
           .filter(e => e.checkVisibility() && e.getBoundingClientRect().height < 47.5).map(e => 'low: ' + e.outerHTML.slice(0, 80))
           .concat([...document.querySelectorAll('main *')].filter(e => e.checkVisibility() && !e.closest('svg') && [...e.childNodes].some(n => n.nodeType === 3 && n.textContent.trim()) && parseFloat(getComputedStyle(e).fontSize) < 16).map(e => 'small: ' + e.outerHTML.slice(0, 80)))
         """);

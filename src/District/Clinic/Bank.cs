@@ -6,6 +6,11 @@ namespace Umpirage.District.Clinic;
 /// <summary>The questions of one code on one day.</summary>
 public sealed record Bank(Code Code, IReadOnlyList<Question> Questions)
 {
+    private readonly Lazy<Dictionary<string, Question>> byId = new(() => Questions.ToDictionary(q => q.Id));
+
+    /// <summary>The question of that id; null when the code, as it stands, asks none such.</summary>
+    public Question? Find(string id) => byId.Value.GetValueOrDefault(id);
+
     /// <summary>Makes the bank of a code; sheets with faults are left out and named in <paramref name="findings"/>.</summary>
     /// <param name="each">Questions at most for each rule and what it decides.</param>
     public static Bank Of(Codebook book, PhraseBook phrases, Code code, List<Finding> findings, int each = 3)

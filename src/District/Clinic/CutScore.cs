@@ -10,6 +10,9 @@ namespace Umpirage.District.Clinic;
 public sealed record CutScore(double Cut, double? CutError, int Needed, double ScoreError, double FalsePass, double FalseFail, double WrongIfLower, double WrongIfHigher, bool Assumed)
 {
     public double Wrong => FalsePass + FalseFail;
+
+    /// <summary>The standard error of a decision at the cut, in percent of the questions: of the person's score and of the cut together.</summary>
+    public double Error => Math.Sqrt(ScoreError * ScoreError + (CutError ?? 0) * (CutError ?? 0));
 }
 
 /// <summary>Works out the quality of a decision from the item response model, abilities taken as standard normal.</summary>

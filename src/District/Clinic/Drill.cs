@@ -2,11 +2,11 @@ using Umpirage.District.Fits;
 
 namespace Umpirage.District.Clinic;
 
-/// <summary>One answer a learner gave.</summary>
-public sealed record Answered(string Question, string Unit, string Sheet, bool Right, DateTime At);
-
 /// <summary>The question chosen, and in words why just this one.</summary>
 public sealed record NextQuestion(Question Question, string Why, double? Recall, Rated Rated);
+
+/// <summary>A rule that somebody does not hold firmly: with the question and code it was last asked under, and how often it was answered, and rightly.</summary>
+public sealed record Shaky(string Unit, string Sheet, string Question, string Code, int Right, int Asked);
 
 /// <summary>
 /// The next question for one learner: first what is likely to be forgotten by now, then what tells most about an ability that is still uncertain.
@@ -26,22 +26,23 @@ public static class Drill
     }
 
     /// <summary>What is believed of a learner's ability, from all answers.</summary>
-    public static Belief Ability(IEnumerable<Answered> answers, IReadOnlyDictionary<string, Question> bank, Difficulty difficulty)
+    public static Belief Ability(IEnumerable<Answered> answers, Bank bank, Difficulty difficulty)
     {
         var belief = Belief.Start;
-        foreach (var answer in answers) if (bank.TryGetValue(answer.Question, out var question)) belief = belief.After(difficulty[question].Item, answer.Right);
+        foreach (var answer in answers) if (bank.Find(answer.Question) is { } question) belief = belief.After(difficulty[question].Item, answer.Right);
         return belief;
     }
 
     /// <summary>The next question; null when the bank is empty.</summary>
-    public static NextQuestion? Next(IReadOnlyList<Question> bank, IReadOnlyList<Answered> answers, Difficulty difficulty, DateTime now)
+    public static NextQuestion? Next(Bank whole, IReadOnlyList<Answered> answers, Difficulty difficulty, DateTime now)
     {
+        var bank = whole.Questions;
         if (bank.Count == 0) return null;
         var cards = Cards(answers);
         var seen = answers.GroupBy(a => a.Question).ToDictionary(g => g.Key, g => g.Max(a => a.At));
         if (Due(bank, cards, seen, now) is var (forgotten, recall) && forgotten is not null)
             return new(forgotten, FormattableString.Invariant($"likely forgotten: the chance that this rule is still known is {recall:0%}"), recall, difficulty[forgotten]);
-        var ability = Ability(answers, bank.ToDictionary(q => q.Id), difficulty).Ability;
+        var ability = Ability(answers, whole, difficulty).Ability;
         // where nobody has asked yet nothing is known: a subject with fewer answers is less certain, whatever the ability at large
         var bySheet = answers.GroupBy(a => a.Sheet).ToDictionary(g => g.Key, g => g.Count());
         var fresh = bank.Where(q => !cards.ContainsKey(q.Unit)).ToList();
@@ -50,6 +51,13 @@ public static class Drill
         var best = fresh.MaxBy(q => difficulty[q].Item.Information(ability.Mean) / (1 + bySheet.GetValueOrDefault(q.Sheet)) + Stamp.Number(q.Id + answers.Count) % 1000 * 1e-6)!;
         return new(best, FormattableString.Invariant($"tells most now: ability {ability.Mean:+0.0;-0.0} give or take {1.96 * ability.Error:0.0}, {bySheet.GetValueOrDefault(best.Sheet)} answers on this subject; difficulty {difficulty[best].Standing}"), null, difficulty[best]);
     }
+
+    /// <summary>What was not known at the last asking or the one before, in the order in which it was last asked, the latest first.</summary>
+    public static IReadOnlyList<Shaky> Shaky(IEnumerable<Answered> answers) =>
+    [
+        .. answers.GroupBy(a => a.Unit).Select(g => g.OrderByDescending(a => a.At).ToList()).Where(g => g.Take(2).Any(a => !a.Right)).OrderByDescending(g => g[0].At)
+            .Select(g => new Shaky(g[0].Unit, g[0].Sheet, g[0].Question, g[0].Code, g.Count(a => a.Right), g.Count)),
+    ];
 
     private static (Question?, double) Due(IReadOnlyList<Question> bank, IReadOnlyDictionary<string, Card> cards, Dictionary<string, DateTime> seen, DateTime now)
     {

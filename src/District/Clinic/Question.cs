@@ -18,7 +18,7 @@ public sealed record Question(
     public string Answer => Choices.First(c => c.Right).Text;
 
     /// <summary>What a learner forgets and learns: a rule of a subject in one game, however it is asked.</summary>
-    public string Unit => $"{Code.Split('/')[0]}: {Sheet}: {Rule}: {Decision}";
+    public string Unit { get; } = $"{Code.Split('/')[0]}: {Sheet}: {Rule}: {Decision}";
 
     /// <summary>The question as a .play file, its answer as what is expected.</summary>
     public string Play

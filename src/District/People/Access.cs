@@ -6,6 +6,7 @@ public enum Deed
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
     SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts, Evaluate, SeeEvaluations,
     SeeVisits, SeeForecast, PlanClinic,
+    Drill, SeeTraining, Teach, Certify,
 }
 
 /// <summary>How far a permission reaches: nothing, what is one's own, one's own team, one's own league, the district.</summary>
@@ -17,12 +18,12 @@ public static class Access
     public static IReadOnlySet<Deed> Open { get; } = new HashSet<Deed> { Deed.ReadCodes, Deed.SeeVenues };
 
     /// <summary>What everybody may do who is signed in.</summary>
-    public static IReadOnlySet<Deed> SignedIn { get; } = new HashSet<Deed> { Deed.SeeToday, Deed.SeeOwn, Deed.KeepQuestion };
+    public static IReadOnlySet<Deed> SignedIn { get; } = new HashSet<Deed> { Deed.SeeToday, Deed.SeeOwn, Deed.KeepQuestion, Deed.Drill };
 
     private static readonly Dictionary<(Role, Deed), Reach> Table = Read(
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
         (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters, Deed.SeeVisits, Deed.SeeForecast]),
-        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.PlanClinic]),
+        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.PlanClinic, Deed.SeeTraining, Deed.Teach]),
         (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption, Deed.SeeForecast]),
         (Role.President, Reach.District, [Deed.SeeEligibility]),
         (Role.SafetyOfficer, Reach.League, [Deed.SeePeople, Deed.SeeClearances]),
@@ -31,11 +32,11 @@ public static class Access
         (Role.Scorekeeper, Reach.Team, [Deed.CountPitches]),
         (Role.Scorekeeper, Reach.District, [Deed.SeeEligibility]),
         (Role.Coordinator, Reach.District, [Deed.SeeEligibility]),
-        (Role.Umpire, Reach.Self, [Deed.SeeCrews]),
+        (Role.Umpire, Reach.Self, [Deed.SeeCrews, Deed.SeeTraining]),
         (Role.Umpire, Reach.District, [Deed.SeeEligibility]),
-        (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews]),
+        (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews, Deed.SeeTraining]),
         (Role.YouthUmpire, Reach.District, [Deed.SeeEligibility]),
-        (Role.Guardian, Reach.Self, [Deed.SeeCrews]));
+        (Role.Guardian, Reach.Self, [Deed.SeeCrews, Deed.SeeTraining]));
 
     private static Dictionary<(Role, Deed), Reach> Read(params (Role Role, Reach Reach, Deed[] Deeds)[] lines) =>
         lines.SelectMany(l => l.Deeds.Select(d => (l.Role, d, l.Reach))).ToDictionary(x => (x.Role, x.d), x => x.Reach);

@@ -30,6 +30,7 @@ public abstract class FileKind
         new LeagueFile(), new DivisionFile(), new TeamFile(), new ParkFile(), new DiamondFile(), new PersonFile(), new ClearanceFile(), new CertificateFile(),
         new AvailabilityFile(), new GameFile(), new BlackoutFile(), new ApprovalFile(), new InterestFile(), new PairingFile(), new HomeFile(), new VisitFile(),
         new CoordinatorFile(), new EndingFile(), new ElsewhereFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
+        new ClinicFile(), new AttendanceFile(), new TestFile(), new AnswerFile(),
     ];
 
     public static FileKind? Named(string name) => All.FirstOrDefault(k => Rules.Ground.Words.Same(k.Name, name));

@@ -11,6 +11,8 @@ internal static class Written
     public static string Number(double number) => number.ToString("0.######", CultureInfo.InvariantCulture);
     public static string Day(DateOnly day) => Rules.Ground.CodeAddress.Day(day);
     public static string Clock(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+    public const string InstantForm = "yyyy-MM-dd HH:mm:ss";
+    public static string Instant(DateTime utc) => utc.ToString(InstantForm, CultureInfo.InvariantCulture);
     public static string Yes(bool yes) => yes ? "yes" : "no";
 }
 

@@ -106,6 +106,15 @@ public sealed class Row(int number, IReadOnlyDictionary<string, string> cells, L
         return default;
     }
 
+    /// <summary>An instant in UTC, to the second.</summary>
+    public DateTime Instant(string column)
+    {
+        var text = Text(column);
+        if (DateTime.TryParseExact(text, Written.InstantForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var instant)) return instant;
+        Fault(column, text, "a moment in UTC written 2026-05-16 13:05:30");
+        return DateTime.UnixEpoch;
+    }
+
     public bool Yes(string column) => Choice(column, ("yes", true), ("no", false));
 
     /// <summary>Several words in one cell, parted by semicolons.</summary>

@@ -1,4 +1,5 @@
 using Umpirage.District.Calendar;
+using Umpirage.District.Clinic;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Gear;
 using Umpirage.District.Options;
@@ -59,6 +60,11 @@ internal static class Hamlet
         new Player("TAR-1-07", "Mara T."), new Player("WRE-1-02", "Nell O."), new RosterPlace("TAR-1-07", "TAR-1", 7), new RosterPlace("TAR-1-07", "WRE-2", 17),
         new RosterPlace("WRE-1-02", "WRE-1", 2),
         new Appearance("G-3", "TAR-1-07", "TAR-1", "home book", new(2026, 5, 12), 1, 48, 44, 4, 0, 12), new Appearance("G-3", "TAR-1-07", "TAR-1", "visitors' book", new(2026, 5, 12), 1, 50, 44, 4, 0, 12),
+        new Offer("base work", new(2026, 5, 30), new(9, 0), "Tarnholt Mill", "umpire-2"), new Attendance("youth-1", "base work", new(2026, 3, 7), "umpire-2"), new Attendance("umpire-1", "base work", new(2026, 3, 7), "umpire-2"),
+        new Sat("umpire-1", "base softball 12U", "base softball 12U 2026 A", new(2026, 3, 14), 20, 25, 75, 8.625, "softball/12U", Position.Base, "umpire-2", "chief"),
+        new Sat("youth-1", "base softball 12U", "base softball 12U 2026 A", new(2026, 3, 14), 22, 25, 75, 8.625, "softball/12U", Position.Base, "umpire-2", null),
+        new Answered("youth-1", new DateTime(2026, 5, 12, 1, 2, 3, DateTimeKind.Utc), "1gqrj2jnak", "softball: ball out of play: R3a: runner", "ball out of play", "softball/12U", "1A2B3C4D", "second, \"at once\"", true, 12, ""),
+        new Answered("umpire-1", new DateTime(2026, 3, 14, 15, 0, 0, DateTimeKind.Utc), "1gqrj2jnak", "softball: ball out of play: R3a: runner", "ball out of play", "softball/12U", "1A2B3C4D", "", false, 0, "base softball 12U 2026 A"),
         new LocalOption("Tarnholt", 1, OptionStatus.Published, "tarnholt", LayerText, "chief", new DateTime(2026, 2, 1, 12, 0, 0, DateTimeKind.Utc).AddMilliseconds(345)),
         new LocalOption("Tarnholt", 2, OptionStatus.Proposed, "tarnholt", LayerText + "\n", "other", new DateTime(2026, 3, 1, 12, 0, 0, DateTimeKind.Utc)),
     ];

@@ -72,7 +72,7 @@ internal sealed class OwnStore : IDisposable
         using (var store = own.Place.Ready())
         {
             store.Actor = "demo";
-            if (full) Seed.Put(store, Umpirage.District.Demo.Oslemoor.Make(Plan));
+            if (full) Seed.Demo(store, name => File.ReadAllText(Tests.Folder.Of("demo", "oslemoor", name)));
         }
         Rest(own.Place);
         return own.Place;

@@ -338,6 +338,151 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Questions");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Clinic.Answered", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Question")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Edition")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Right")
+                        .HasColumnType("boolean");
+
+                    b.Property<int>("Seconds")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "At", "Question");
+
+                    b.HasIndex("Question");
+
+                    b.ToTable("Answers");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Attendance", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Unit")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<string>("TaughtBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Unit", "Day");
+
+                    b.HasIndex("TaughtBy");
+
+                    b.ToTable("Attendances");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Offer", b =>
+                {
+                    b.Property<string>("Unit")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Place")
+                        .HasColumnType("text");
+
+                    b.Property<TimeOnly>("From")
+                        .HasColumnType("time without time zone");
+
+                    b.Property<string>("TaughtBy")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Unit", "Day", "Place");
+
+                    b.HasIndex("TaughtBy");
+
+                    b.ToTable("Offers");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Sat", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Kind")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<double>("Cut")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<double>("Error")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Of")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Position")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Proctor")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Right")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("TalkedBy")
+                        .HasColumnType("text");
+
+                    b.HasKey("Person", "Kind", "Form");
+
+                    b.HasIndex("Proctor");
+
+                    b.HasIndex("TalkedBy");
+
+                    b.ToTable("Sittings");
+                });
+
             modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
                 {
                     b.Property<string>("Diamond")
@@ -1239,6 +1384,59 @@ namespace Umpirage.Store.Postgres.Migrations
                         .HasForeignKey("Visitor")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Answered", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Attendance", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TaughtBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Offer", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TaughtBy")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Clinic.Sat", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Proctor")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TalkedBy")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
