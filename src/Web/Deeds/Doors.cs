@@ -17,6 +17,8 @@ public static class Doors
         QuestionDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        DiamondDeeds.Map(app);
+        GearDeeds.Map(app);
         CrewDeeds.Map(app);
         CrewHuntDeeds.Map(app);
         CrewPublishDeeds.Map(app);
@@ -28,6 +30,7 @@ public static class Doors
         AccountDeeds.Map(app);
         Feeds.Map(app);
         OwnFeed.Map(app);
+        CardFiles.Map(app);
     }
 
     /// <summary>Answers with a part in the frame of the desk.</summary>
