@@ -43,5 +43,5 @@ public sealed record CrewNotice(string Person, IReadOnlyList<string> Lines)
 
     /// <summary>The letter's text; of a minor it speaks to the guardians.</summary>
     public static string Text(People.Person person, IReadOnlyList<string> lines) =>
-        $"{(person.IsMinor ? $"You answer for {person.ListName}. The crews were published; for {person.Given} this is new:" : $"{person.Given}, the crews were published; for you this is new:")}\n\n{string.Join('\n', lines)}\n\nPlease say at once when something cannot be.";
+        $"{(person.IsMinor ? $"To the guardians of {person.ListName}: the crews were published; for {person.Given} this is new:" : $"{person.Given}, the crews were published; for you this is new:")}\n\n{string.Join('\n', lines)}\n\nPlease say at once when something cannot be.";
 }

@@ -88,7 +88,8 @@ public class PublishingTests
                 """.ReplaceLineEndings("\n"), Told(store, Publish(store)));
             Assert.Empty(Pending(store));
             // nothing that was told is ever taken out
-            Assert.Equal([4, 2, 4], store.Published.AsEnumerable().GroupBy(p => p.At).OrderBy(g => g.Key).Select(g => g.Count()));
+            // the base of the game called off was open before, so it has no third line
+            Assert.Equal([4, 2, 3], store.Published.AsEnumerable().GroupBy(p => p.At).OrderBy(g => g.Key).Select(g => g.Count()));
         }
         var file = own.PathOf("backup.zip");
         using (var store = Open(own)) Backup.Write(store, file);
@@ -104,8 +105,9 @@ public class PublishingTests
         var gil = Person.Of("gil", "Gil", "Lark", AgeBand.Adult, null, "east", null, "gil@east.example", [])!;
         var (chief, eve) = (Person.Of("chief", "Ada", "Holm", AgeBand.Adult, null, null, null, "ada@east.example", [])!, Person.Of("eve", "Eve", "Lark", AgeBand.Adult, null, null, null, "eve@east.example", [])!);
         var letter = Letter.For([dan], chief, eve, _ => [gil], [])!;
-        Assert.Equal((["gil"], ["eve"]), (letter.To.Select(p => p.Key), letter.Copy.Select(p => p.Key)));
-        Assert.StartsWith("You answer for Dan L. The crews were published; for Dan this is new:", CrewNotice.Text(dan, ["x"]).Replace("L..", "L."));
+        Assert.Equal(["gil"], letter.To.Select(p => p.Key));
+        Assert.Equal(["eve"], letter.Copy.Select(p => p.Key));
+        Assert.StartsWith("To the guardians of Dan L.: the crews were published; for Dan this is new:", CrewNotice.Text(dan, ["x"]));
         Assert.Null(Letter.For([dan], chief, null, _ => [gil], []));
     }
 
@@ -138,7 +140,7 @@ public class PublishingTests
         string Crew(CrewResult found, string game) => string.Join(", ", found.Plan.CrewOf(found.Plan.Game(game)!).OrderByDescending(s => s.Place).Select(s => $"{s.Place} {s.Person.Key}"));
         var result = CrewSearch.Find(Task());
         Assert.Equal(("plate ann, base ben", 0), (Crew(result, "a"), result.Stages.Single(s => s.Priority == "changes to what is published").Value));
-        Assert.Equal("there is no game 'x'; it may be a or b", Assert.Single(Publishing.Freeze(store, ["a", "x"], freeze: true)));
+        Assert.StartsWith("there is no game 'x';", Assert.Single(Publishing.Freeze(store, ["a", "x"], freeze: true)));
         Assert.Empty(store.Frozen);
         Assert.Empty(Publishing.Freeze(store, ["a"], freeze: true));
         var frozen = Task();
