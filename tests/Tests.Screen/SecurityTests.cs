@@ -34,7 +34,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/games/W06-SB12U-03/cards", "public"), ("/games/W06-SB12U-03/cards/plate.pdf", "public"), ("/games/W06-SB12U-03/cards/all.pdf", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
         ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
         ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
-        ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/schedule", "public"), ("/crews", "crews"), ("/crews/search", "sets"), ("/crews/publish", "sets"), ("/crews/park/tarnholt", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/crews/game/S-F9", "sets"), ("/crews/game/S-F9?asked=yes&missing=plate&now=17:40&names=Bram+14", "sets"), ("/crews/me", "crews"), ("/crews/swaps", "swap"), ("/crews/swaps/new?game=none", "swap"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
@@ -45,6 +45,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
+        ("/crews/search", "sets", [("week", "2026-05-18")]), ("/crews/search/stop", "sets", [("search", "none")]), ("/crews/search/take", "sets", [("search", "none")]), ("/crews/publish", "sets", [("week", "2026-05-18")]), ("/crews/freeze", "sets", [("game", "W07-SB12U-03"), ("freeze", "yes")]), ("/me/feed", "own", [("person", "umpire-050")]),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
         ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
@@ -103,7 +104,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
         using var app = Desk.Build(settings);
         var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
-        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/evaluations/x/y/z"]).ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/evaluations/x/y/z", "/feeds/own/x.ics"]).ToList();
         var wrong = new List<string>();
         foreach (var door in doors)
         {

@@ -36,7 +36,7 @@ internal static class CrewGoals
     private static LinearExpr Changes(CrewTask task, CrewModel model)
     {
         var kept = new List<ILiteral>();
-        foreach (var seat in task.Games.SelectMany(task.Plan.CrewOf))
+        foreach (var seat in task.Games.SelectMany(task.Standing.CrewOf))
         {
             var same = model.At(seat.Game.Key, seat.Place).Where(s => s.Who.Person.Key == seat.Person.Key).Select(s => s.Var).FirstOrDefault();
             // who may not have the place any more is a change whatever is done

@@ -17,7 +17,8 @@ public static class CrewSearch
     /// <summary>Milliseconds.</summary>
     private const int StopWithin = 50;
 
-    public static CrewResult Find(CrewTask task, CancellationToken stop = default)
+    /// <param name="reached">Told of each priority as soon as it is settled; a later one may still fill places besides.</param>
+    public static CrewResult Find(CrewTask task, CancellationToken stop = default, Action<Stage>? reached = null)
     {
         var clock = Stopwatch.StartNew();
         var candidates = new Candidates(task);
@@ -59,6 +60,7 @@ public static class CrewSearch
             }
             else best = found;
             stages.Add(new(priority, value, Math.Clamp((long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), atLeast, value), (clock.Elapsed - began).TotalSeconds));
+            reached?.Invoke(stages[^1]);
             model.Model.Add(cost <= value);
         }
         if (stages.Count == 0 && best is not null) Untried(new Filling(task, candidates, seats, best).Open, relaxed, stages);

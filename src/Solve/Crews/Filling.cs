@@ -35,7 +35,7 @@ internal sealed class Filling
     /// <summary>Published places that may stand, first.</summary>
     public Filling Keep()
     {
-        var now = task.Games.SelectMany(task.Plan.CrewOf).Select(s => (s.Game.Key, s.Place, s.Person.Key)).ToHashSet();
+        var now = task.Games.SelectMany(task.Standing.CrewOf).Select(s => (s.Game.Key, s.Place, s.Person.Key)).ToHashSet();
         foreach (var place in places) foreach (var i in place) if (now.Contains((seats[i].Game.Key, seats[i].Place, seats[i].Person.Key)) && Fits(i)) Put(i);
         return this;
     }

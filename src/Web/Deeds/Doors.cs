@@ -20,6 +20,8 @@ public static class Doors
         DiamondDeeds.Map(app);
         GearDeeds.Map(app);
         CrewDeeds.Map(app);
+        CrewHuntDeeds.Map(app);
+        CrewPublishDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
@@ -30,6 +32,7 @@ public static class Doors
         EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
+        OwnFeed.Map(app);
         CardFiles.Map(app);
     }
 

@@ -81,6 +81,29 @@ public class CrewSearchTests(ITestOutputHelper output)
         Assert.DoesNotContain(hurried.Recounted, b => b.Hold != Hold.Wish && hurried.Stages.Count > 0);
     }
 
+    /// <summary>The demonstration's open week, stopped while candidates are gathered, between priorities and within them: every plan handed back keeps safety and rules, leaves other games alone, and is no worse than an earlier one.</summary>
+    [Fact]
+    public void Cancelled_at_many_moments_every_plan_can_stand()
+    {
+        var plan = Crews.Demo.Plan();
+        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now);
+        var keys = task.Games.Select(g => g.Key).ToHashSet();
+        var others = plan.Assignments(plan.Games.Where(g => !keys.Contains(g.Key))).ToList();
+        foreach (var after in (int[])[0, 20, 100, 300, 600, 900, 1300, 1800, 2500, 4000])
+        {
+            using var stop = new CancellationTokenSource(after);
+            var reached = new List<string>();
+            var result = CrewSearch.Find(task, stop.Token, stage => reached.Add(stage.Priority));
+            Assert.DoesNotContain(CrewCheck.All(result.Plan).Where(b => keys.Contains(b.Game)), b => b.Hold != Hold.Wish);
+            Assert.Equal(others, result.Plan.Assignments(plan.Games.Where(g => !keys.Contains(g.Key))));
+            Assert.True(result.Stopped || result.Stages.Count == 7, $"{after} ms");
+            // what was told while it ran is what stands at the end
+            Assert.Equal(reached, result.Stages.Take(reached.Count).Select(s => s.Priority));
+            Assert.True(result.Seconds < after / 1000.0 + 8, $"stopped after {after} ms, it took {result.Seconds:0.0} s");
+            output.WriteLine($"{after} ms: {task.Games.Sum(g => g.Division.Crew) - result.Required.Count()} filled, {reached.Count} priorities, {result.Seconds:0.0} s");
+        }
+    }
+
     /// <summary>Stopped by hand after so many milliseconds, or run out of so much time: the check finds nothing against safety or rules, and no more places are open than in the plan that stands.</summary>
     [Fact]
     public void Stopped_after_any_time_the_plan_is_safe_and_covers_no_less_than_the_one_that_stands()
