@@ -31,7 +31,9 @@ public static class CrewGuard
     private static IEnumerable<Breach> Breaches(DistrictStore store, CrewRecords records, UmpiresCodes codes)
     {
         var coming = records with { Games = [.. records.Games.Where(g => DateOnly.FromDateTime(g.Start) >= store.Today)] };
-        return CrewCheck.All(CrewPlan.Of(coming, codes)).Where(b => b.Hold == Hold.Safety);
+        // a game of today that is over already counts in its umpires' day, and is itself left as it was
+        var plan = CrewPlan.Of(coming, codes, alsoPast: true);
+        return CrewCheck.All(plan).Where(b => b.Hold == Hold.Safety && plan.Game(b.Game)!.Game.IsAhead);
     }
 
     /// <summary>Before anything is saved: a place given against a safety rule is refused; where a game was moved from under its crew, the place opens.</summary>

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
 using Umpirage.District.Clinic;
+using Umpirage.District.Crews;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Gear;
 using Umpirage.District.Options;
@@ -51,6 +52,10 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<GameOver> Endings => Set<GameOver>();
     public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();
     public DbSet<Assignment> Assignments => Set<Assignment>();
+    public DbSet<AskedSwap> Swaps => Set<AskedSwap>();
+    public DbSet<PublishedPlace> Published => Set<PublishedPlace>();
+    public DbSet<FeedKey> FeedKeys => Set<FeedKey>();
+    public DbSet<FrozenCrew> Frozen => Set<FrozenCrew>();
     public DbSet<Player> Players => Set<Player>();
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
     public DbSet<Appearance> Appearances => Set<Appearance>();

@@ -1,5 +1,3 @@
-using System.Data;
-using System.Data.Common;
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
@@ -10,7 +8,7 @@ namespace Umpirage.Store;
 public static class Moving
 {
     /// <summary>Keeps a plan and what is closed for it. Returns the plan's key, or the reasons why nothing was written.</summary>
-    public static (string Plan, IReadOnlyList<string> Faults) Keep(DistrictStore store, Replan plan, IReadOnlyList<Blackout> closed) => Whole(store, faults =>
+    public static (string Plan, IReadOnlyList<string> Faults) Keep(DistrictStore store, Replan plan, IReadOnlyList<Blackout> closed) => Whole.Of(store, faults =>
     {
         var key = NextKey(store);
         foreach (var move in plan.Moves) Put(store, key, move.From, move.To, null, faults);
@@ -21,7 +19,7 @@ public static class Moving
     });
 
     /// <summary>Puts every game of a plan back where it was. Returns the key of the plan that does so, or the reasons why nothing was written: an unknown plan, a game that somebody changed since.</summary>
-    public static (string Plan, IReadOnlyList<string> Faults) TakeBack(DistrictStore store, string plan) => Whole(store, faults =>
+    public static (string Plan, IReadOnlyList<string> Faults) TakeBack(DistrictStore store, string plan) => Whole.Of(store, faults =>
     {
         var moves = store.Moves.AsNoTracking().Where(m => m.Plan == plan).OrderBy(m => m.Game).ToList();
         if (moves.Count == 0)
@@ -44,26 +42,6 @@ public static class Moving
         store.RemoveRange(store.Blackouts.AsEnumerable().Where(b => b.Reason.EndsWith(Mark(plan), StringComparison.Ordinal)));
         return key;
     });
-
-    private static (string, IReadOnlyList<string>) Whole(DistrictStore store, Func<List<string>, string> deed)
-    {
-        var faults = new List<string>();
-        try
-        {
-            // the lock is taken before the first look, so that nobody writes between the look and the deed
-            using var transaction = store.Database.BeginTransaction(IsolationLevel.Serializable);
-            var key = deed(faults);
-            if (faults.Count > 0) { store.ChangeTracker.Clear(); return ("", faults); }
-            store.SaveChanges();
-            transaction.Commit();
-            return (key, faults);
-        }
-        catch (Exception fault) when (fault is DbUpdateException or DbException or InvalidOperationException { InnerException: DbUpdateException or DbException })
-        {
-            store.ChangeTracker.Clear();
-            return ("", [$"somebody else wrote at the same moment; nothing was changed, try again ({(fault.InnerException ?? fault).Message})"]);
-        }
-    }
 
     private static void Put(DistrictStore store, string plan, ScheduledGame from, ScheduledGame to, string? takesBack, List<string> faults)
     {

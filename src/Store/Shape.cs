@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
 using Umpirage.District.Clinic;
+using Umpirage.District.Crews;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Gear;
 using Umpirage.District.Options;
@@ -154,6 +155,12 @@ internal static class Shape
             OfPerson<Evaluation>(e, nameof(Evaluation.Evaluator));
             e.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<FeedKey>(f =>
+        {
+            f.HasKey(x => x.Person);
+            f.HasIndex(x => x.Digest).IsUnique();
+            OfPerson<FeedKey>(f, nameof(FeedKey.Person));
+        });
         model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
     }
 
@@ -205,6 +212,31 @@ internal static class Shape
         {
             e.HasKey(x => new { x.Person, x.Start });
             OfPerson<ElsewhereGame>(e, nameof(ElsewhereGame.Person));
+        });
+        model.Entity<AskedSwap>(s =>
+        {
+            s.ToTable("Swaps").HasKey(x => x.Key);
+            s.Property(x => x.State).HasConversion<string>();
+            s.HasIndex(x => x.State);
+            s.Ignore(x => x.IsOpen);
+            s.Ignore(x => x.IsAgreed);
+            s.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+            s.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.OtherGame).OnDelete(DeleteBehavior.Restrict);
+            OfPerson<AskedSwap>(s, nameof(AskedSwap.Person));
+            OfPerson<AskedSwap>(s, nameof(AskedSwap.Other));
+        });
+        model.Entity<PublishedPlace>(p =>
+        {
+            p.ToTable("Published").HasKey(x => new { x.Game, x.Place, x.At });
+            p.HasIndex(x => x.At);
+            p.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
+            p.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+            OfPerson<PublishedPlace>(p, nameof(PublishedPlace.Person));
+        });
+        model.Entity<FrozenCrew>(f =>
+        {
+            f.ToTable("Frozen").HasKey(x => x.Game);
+            f.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Cascade);
         });
         model.Entity<Player>().HasKey(p => p.Key);
         model.Entity<RosterPlace>(r =>

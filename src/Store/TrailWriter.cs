@@ -40,11 +40,13 @@ internal static class TrailWriter
         return written;
     }
 
-    /// <summary>The crew of a game goes with it; the database would remove it unseen.</summary>
+    /// <summary>The crew of a game goes with it, and so do swaps of its places; the database would remove it unseen.</summary>
     private static void Dependents(DistrictStore store)
     {
         List<string> gone = [.. store.ChangeTracker.Entries<ScheduledGame>().Where(e => e.State == EntityState.Deleted).Select(e => e.Entity.Key)];
-        if (gone.Count > 0) store.RemoveRange(store.Assignments.Where(a => gone.Contains(a.Game)));
+        if (gone.Count == 0) return;
+        store.RemoveRange(store.Assignments.Where(a => gone.Contains(a.Game)));
+        store.RemoveRange(store.Swaps.Where(s => gone.Contains(s.Game) || (s.OtherGame != null && gone.Contains(s.OtherGame))));
     }
 
     private static string KeyOf(EntityEntry entry) => string.Join('/', entry.Metadata.FindPrimaryKey()!.Properties.Select(p => Word(entry.Property(p.Name).CurrentValue)));

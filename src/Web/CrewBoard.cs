@@ -8,7 +8,8 @@ namespace Umpirage.Web;
 /// <summary>A week's umpired games with their crews, as far as the viewer may see them.</summary>
 /// <param name="Sets">The viewer sets crews: sees what the check finds and why places are open.</param>
 /// <param name="Breaches">What the check finds in games that lie ahead, by game.</param>
-public sealed record CrewBoard(DateOnly Monday, CrewPlan Plan, IReadOnlyList<CrewGame> Games, bool Sets, ILookup<string, Breach> Breaches)
+/// <param name="Pending">Places of games that lie ahead which are not as they were published.</param>
+public sealed record CrewBoard(DateOnly Monday, CrewPlan Plan, IReadOnlyList<CrewGame> Games, bool Sets, ILookup<string, Breach> Breaches, ILookup<string, PlaceChange> Pending, IReadOnlySet<string> Frozen)
 {
     private const int Week = 7;
 
@@ -19,8 +20,11 @@ public sealed record CrewBoard(DateOnly Monday, CrewPlan Plan, IReadOnlyList<Cre
         List<CrewGame> games = [.. plan.Games.Where(g => g.Day >= monday && g.Day < monday.AddDays(Week) && CrewPlace.Of(g.Division).Count > 0 && viewer.May(Deed.SeeCrews, league: g.Home.League)).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal)];
         var sets = viewer.May(Deed.SetCrews);
         var breaches = sets ? games.Where(g => g.Start > now).SelectMany(plan.CrewOf).SelectMany(s => CrewCheck.Of(plan, s)) : [];
-        return new(monday, plan, games, sets, breaches.ToLookup(b => b.Game));
+        return new(monday, plan, games, sets, breaches.ToLookup(b => b.Game), (sets ? Publishing.Pending(plan.Records, monday, now, DateTime.UtcNow) : []).ToLookup(c => c.Game), plan.Records.Frozen.Select(f => f.Game).ToHashSet());
     }
+
+    /// <summary>Games of which people were told something else, or nothing yet.</summary>
+    public int Untold => Pending.Count(p => p.Any(c => c.Concerns || c.Was is null));
 
     public IEnumerable<DateOnly> Nights => Games.Select(g => g.Day).Distinct();
 

@@ -62,6 +62,7 @@ public static class Desk
     {
         services.AddSingleton(settings);
         services.AddSingleton<Plans>();
+        services.AddSingleton<CrewHunts>();
         services.AddSingleton<FirstRun>();
         services.AddSingleton<FindingWords>();
         services.AddHttpContextAccessor();

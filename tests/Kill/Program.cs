@@ -2,9 +2,16 @@
 // of it. "done N" is said only when the store has answered.
 //   Umpirage.Kill FILE FOLDER
 //   Umpirage.Kill --postgres CONNECTION FOLDER
+//   Umpirage.Kill --crews CODES NIGHT FILE, or --postgres CONNECTION: crews instead of batches
 using Umpirage.Kill;
 using Umpirage.Store;
 
+if (args[0] == "--crews")
+{
+    var kept = args[3] == "--postgres" ? Place.OnServer(args[4]) : Place.InFile(args[3]);
+    kept.Ready().Dispose();
+    new CrewRounds(args[1], kept, DateOnly.ParseExact(args[2], "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)).Run();
+}
 var place = args[0] == "--postgres" ? Place.OnServer(args[1]) : Place.InFile(args[0]);
 var folder = args[^1];
 var number = Directory.EnumerateFiles(folder, "*.batch").Select(f => int.Parse(Path.GetFileNameWithoutExtension(f))).DefaultIfEmpty(0).Max();

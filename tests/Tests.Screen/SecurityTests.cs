@@ -13,16 +13,16 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
-        ("assigner", ["crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
-        ("umpire-050", ["crews", "eligible"]),
-        ("youth-01", ["crews", "eligible"]),
-        ("guardian-01", ["crews"]),
-        ("president-tarnholt", ["crews", "people", "options", "eligible", "count", "forecast"]),
-        ("safety-tarnholt", ["people"]),
+        ("chief", ["swap", "looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
+        ("assigner", ["swap", "crews", "sets", "people", "letters", "visits", "forecast"]),
+        ("umpire-001", ["swap", "looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
+        ("umpire-050", ["swap", "looks", "crews", "eligible"]),
+        ("youth-01", ["swap", "looks", "crews", "eligible"]),
+        ("guardian-01", ["swap", "crews"]),
+        ("president-tarnholt", ["looks", "crews", "people", "options", "eligible", "count", "forecast"]),
+        ("safety-tarnholt", ["looks", "people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
-        ("coordinator-01", ["eligible"]),
+        ("coordinator-01", ["looks", "eligible"]),
         ("committee-1", []),
         ("nobody", []),
     ];
@@ -32,9 +32,11 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"), ("/lessons", "public"), ("/lessons?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/deck?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/deck.css", "public"), ("/lessons/deck.js", "public"), ("/lessons/paper.css", "public"), ("/lessons/notes?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/handout?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/key?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
         ("/lessons/slide?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45&key=opening", "teach"), ("/mechanics", "public"), ("/mechanics/cards", "public"), ("/mechanics/questions", "public"),
-        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"),
-        ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/games/W06-SB12U-03/cards", "public"), ("/games/W06-SB12U-03/cards/plate.pdf", "public"), ("/games/W06-SB12U-03/cards/all.pdf", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
+        ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
+        ("/schedule", "public"), ("/crews", "crews"), ("/crews/search", "sets"), ("/crews/publish", "sets"), ("/crews/park/tarnholt", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/crews/game/S-F9", "sets"), ("/crews/game/S-F9?asked=yes&missing=plate&now=17:40&names=Bram+14", "sets"), ("/crews/me", "crews"), ("/crews/swaps", "swap"), ("/crews/swaps/new?game=none", "swap"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
@@ -44,9 +46,12 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
+        ("/crews/search", "sets", [("week", "2026-05-18")]), ("/crews/search/stop", "sets", [("search", "none")]), ("/crews/search/take", "sets", [("search", "none")]), ("/crews/publish", "sets", [("week", "2026-05-18")]), ("/crews/freeze", "sets", [("game", "W07-SB12U-03"), ("freeze", "yes")]), ("/me/feed", "own", [("person", "umpire-050")]),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
+        ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
-        ("/evaluations", "evaluate", [("game", "W06-BB910-32"), ("umpire", "umpire-054")]), ("/evaluations/W06-BB910-32/umpire-054/umpire-001/reply", "own", [("reply", "x")]),
+        ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]), ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
+        ("/crews/game/S-F9/seats", "sets", [("seat", "plate=nobody")]), ("/crews/swaps", "swap", [("person", "x"), ("game", "x"), ("place", "plate"), ("other", "x")]), ("/crews/swaps/none/answer", "swap", [("say", "yes")]), ("/crews/swaps/none/decide", "sets", [("say", "yes")]), ("/crews/mentor", "sets", [("game", "x"), ("person", "x"), ("mentor", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/lessons/slide", "teach", [("one", "baseball/12U"), ("two", "softball/12U"), ("audience", "umpire"), ("minutes", "45"), ("before", "none"), ("key", "opening")]), ("/lessons/seen", "teach", [("one", "baseball/12U"), ("two", "softball/12U"), ("audience", "umpire"), ("minutes", "45"), ("before", "none")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
@@ -100,7 +105,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
         using var app = Desk.Build(settings);
         var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
-        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/evaluations/x/y/z"]).ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/evaluations/x/y/z", "/feeds/own/x.ics"]).ToList();
         var wrong = new List<string>();
         foreach (var door in doors)
         {
@@ -126,7 +131,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         string[] paths =
         [
             "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
-            $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
+            "/games/W06-BB910-12", "/crews/me", "/crews/me?week=2026-05-18", "/crews/swaps", "/crews/game/S-F9", .. ((string[])["umpire-001", "umpire-050", "umpire-f5", "youth-01", "youth-f12"]).Select(p => $"/crews/person/{p}"), $"/games/{game.Key}", $"/games/{game.Key}/cards?card=crew", "/games/W06-BB910-12/cards?card=crew", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
         ];
         paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
         var wrong = new List<string>();
@@ -154,8 +159,29 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         Assert.Empty(wrong);
         Assert.True(seen > 100, $"{seen} pages seen");
 
+        foreach (var (seat, whom, open) in ((string, string, bool)[])[("umpire-050", "umpire-050", true), ("umpire-050", "umpire-f5", false), ("guardian-01", "youth-01", true), ("guardian-01", "youth-f12", false), ("youth-01", "youth-f12", false), ("president-tarnholt", "umpire-f5", false), ("assigner", "youth-f12", true)])
+        {
+            using var door = new Door(demo.Desk.Address, seat);
+            Assert.Equal((seat, whom, open ? HttpStatusCode.OK : HttpStatusCode.NotFound), (seat, whom, (await door.Get($"/crews/person/{whom}")).Status));
+        }
+
         static bool Sees(string seat, Person whom) => seat is "chief" or "assigner" or "umpire-001" || seat == whom.Key || (seat == "guardian-01" && whom.Key == "youth-01")
             || (seat is "president-tarnholt" or "safety-tarnholt" && whom.League == "tarnholt");
+    }
+
+    /// <summary>The coordinator named for a game knows the minor in its crew by first name; who has nothing to do with the game knows nothing.</summary>
+    [Fact]
+    public async Task A_minor_in_a_crew_is_seen_by_that_crew_and_its_coordinator_only()
+    {
+        foreach (var (seat, sees) in ((string, bool)[])[("coordinator-f12", true), ("guardian-f12", true), ("youth-f12", true), ("president-tarnholt", false), ("coordinator-01", false), ("umpire-f5", false), ("manager-tar-sb12u-1", false), ("nobody", false)])
+        {
+            using var door = new Door(demo.Desk!.Address, seat);
+            var (_, body, _) = await door.Get("/games/W06-BB910-12");
+            Assert.Equal((seat, sees), (seat, body.Contains("Teo", StringComparison.Ordinal)));
+            Assert.Equal((seat, sees), (seat, body.Contains("Adult coordinator", StringComparison.Ordinal)));
+            Assert.DoesNotContain("Merrivane", body.Replace("Calla Merrivane", "", StringComparison.Ordinal));
+            if (seat != "guardian-f12") Assert.DoesNotContain("220 555 0197", body);
+        }
     }
 
     [Fact]

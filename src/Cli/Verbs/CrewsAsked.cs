@@ -32,6 +32,7 @@ internal sealed record CrewsAsked(string Deed, string Person, string Game, strin
         return asked.Deed switch
         {
             "why" => asked with { Person = At(1, "a person's key"), Game = At(2, "a game's key"), Place = words.Count > 3 ? string.Join(' ', words.Skip(3)) : null },
+            "freeze" or "thaw" => asked with { Game = At(1, "a game's key") },
             "subs" => asked with { Game = At(1, "a game's key"), Place = words.Count > 2 ? string.Join(' ', words.Skip(2)) : null },
             _ => asked,
         };

@@ -7,7 +7,7 @@ using Umpirage.Store;
 
 namespace Umpirage.Cli.Verbs;
 
-/// <summary>Crews: a week's plan, the reasons for no, substitutes, and supply against demand.</summary>
+/// <summary>Crews: a week's plan, the reasons for no, substitutes, supply against demand, and what people were told.</summary>
 internal static class CrewsVerb
 {
     private const string Usage = """
@@ -16,13 +16,19 @@ internal static class CrewsVerb
                ./umpirage crews why PERSON GAME [PLACE] [--heat F]
                ./umpirage crews subs GAME [PLACE] [--at HH:MM] [--away PERSON=MINUTES,...] [--heat F]
                ./umpirage crews forecast --week DATE
+               ./umpirage crews diff --week DATE
+               ./umpirage crews publish --week DATE
+               ./umpirage crews freeze GAME
+               ./umpirage crews thaw GAME
         """;
+
+    private static readonly string[] Deeds = ["solve", "check", "why", "subs", "forecast", "diff", "publish", "freeze", "thaw"];
 
     public static int Run(Request request)
     {
         var faults = new List<string>();
         var asked = CrewsAsked.Read(request.Words, faults);
-        if (asked.Deed is not ("solve" or "check" or "why" or "subs" or "forecast")) faults.Insert(0, asked.Deed == "" ? "crews of what?" : $"there is no 'crews {asked.Deed}'; {Words.Offer(asked.Deed, ["solve", "check", "why", "subs", "forecast"])}");
+        if (!Deeds.Contains(asked.Deed)) faults.Insert(0, asked.Deed == "" ? "crews of what?" : $"there is no 'crews {asked.Deed}'; {Words.Offer(asked.Deed, Deeds)}");
         if (faults.Count > 0)
         {
             foreach (var fault in faults) Console.Error.WriteLine(fault);
@@ -36,6 +42,8 @@ internal static class CrewsVerb
         return asked.Deed switch
         {
             "solve" => Solve(request, asked, store, records, codes), "check" => Check(request, asked, store, records, codes), "forecast" => Foresee(request, asked, store, records, codes),
+            "diff" => CrewsPublished.Diff(request, store, records, Monday(asked, store)), "publish" => CrewsPublished.Publish(request, store, Monday(asked, store)),
+            "freeze" or "thaw" => CrewsPublished.Freeze(request, store, asked.Game, asked.Deed == "freeze"),
             _ => OneGame(request, asked, records, codes),
         };
     }
@@ -51,11 +59,10 @@ internal static class CrewsVerb
         using var stop = new CancellationTokenSource();
         Console.CancelKeyPress += (_, pressed) => { pressed.Cancel = true; stop.Cancel(); };
         var result = CrewSearch.Find(task, stop.Token);
-        if (asked.Save)
+        if (asked.Save && CrewKeeping.Keep(store, plan, result.Plan, task.Games) is { Count: > 0 } faults)
         {
-            foreach (var place in result.Plan.Assignments(task.Games)) store.Put(place);
-            try { store.SaveChanges(); }
-            catch (UnsafeCrewException fault) { Console.Error.WriteLine(fault.Message); return Verb.No; }
+            foreach (var fault in faults) Console.Error.WriteLine(fault);
+            return Verb.No;
         }
         if (request.Json) Json.Write(CrewsJson.Of(result, task, asked.Save));
         else foreach (var line in CrewsText.Of(result, task, Forecast.Of(plan, Monday(asked, store)), asked.Save)) Console.WriteLine(line);
@@ -90,14 +97,14 @@ internal static class CrewsVerb
 
     private static int OneGame(Request request, CrewsAsked asked, CrewRecords records, UmpiresCodes codes)
     {
-        var plan = CrewPlan.Of(records, codes);
-        if (plan.Game(asked.Game) is not { } game)
+        var plan = CrewPlan.Of(records, codes, alsoPast: true);
+        if (plan.Game(asked.Game) is not { Game.IsAhead: true } game)
         {
             var gone = records.Games.FirstOrDefault(g => g.Key == asked.Game);
             Console.Error.WriteLine(gone is null ? $"there is no game '{asked.Game}'; {Words.Offer(asked.Game, [.. plan.Games.Select(g => g.Key)])}" : $"the game '{asked.Game}' is not to be played: {gone.Status.ToString().ToLowerInvariant()}");
             return Verb.Unusable;
         }
-        if (asked.Heat is { } heat) (plan, game) = CrewPlan.Of(records with { Heat = new Dictionary<DateOnly, double> { [game.Day] = heat } }, codes) is var hot ? (hot, hot.Game(asked.Game)!) : default;
+        if (asked.Heat is { } heat) (plan, game) = CrewPlan.Of(records with { Heat = new Dictionary<DateOnly, double> { [game.Day] = heat } }, codes, alsoPast: true) is var hot ? (hot, hot.Game(asked.Game)!) : default;
         if (asked.Place is { } place && !CrewPlace.All.Contains(place)) { Console.Error.WriteLine($"there is no place '{place}'; it may be {Words.Or(CrewPlace.All)}"); return Verb.Unusable; }
         if (!request.Json) Console.WriteLine(CrewWords.Game(game));
         if (asked.Deed == "subs") return Substitutes(request, asked, plan, game);

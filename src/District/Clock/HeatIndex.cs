@@ -19,6 +19,9 @@ public sealed record HeatIndex(double Fahrenheit, double Humidity, double Exact,
     /// <summary>Degrees Fahrenheit to a tenth, as told.</summary>
     public double Told => Degrees.Tenth(Exact);
 
+    /// <summary>What a band is ruled by: never less than what is told.</summary>
+    public double Counted => Degrees.Counted(Exact);
+
     /// <summary>What the formula is good for.</summary>
     public const string Limits =
         "The index holds for shade and a light wind: full sun can add up to 15 F. It fits the tables it was made from within about 1.3 F, and less well in very dry or very hot air. It knows nothing of catchers' and umpires' gear.";

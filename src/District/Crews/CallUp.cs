@@ -6,13 +6,14 @@ namespace Umpirage.District.Crews;
 public sealed record CallUp(CrewGame Game, IReadOnlyList<(string Place, Substitute Who)> Called, IReadOnlyList<string> StillOpen, DateTime? OneUmpireUntil, DateTime? StartsLate,
     IReadOnlyList<Substitute> Backups, IReadOnlyList<Substitute> Rejected)
 {
-    /// <summary>Fills the open places one after the other, the plate first.</summary>
-    public static CallUp Of(CrewPlan plan, CrewGame game, Calling calling)
+    /// <summary>Fills the open places that the division requires one after the other, the plate first.</summary>
+    /// <param name="places">Only these of the open ones.</param>
+    public static CallUp Of(CrewPlan plan, CrewGame game, Calling calling, IReadOnlyCollection<string>? places = null)
     {
         var called = new List<(string, Substitute)>();
         var open = new List<string>();
         IReadOnlyList<Substitute> last = [];
-        foreach (var place in plan.Open(game).Where(CrewPlace.IsRequired))
+        foreach (var place in plan.Open(game).Where(p => CrewPlace.IsRequired(p) && places?.Contains(p) != false))
         {
             last = Subs.For(plan, game, place, calling);
             if (last.FirstOrDefault(s => s.Standing is Standby.Legal) is not { } best) { open.Add(place); continue; }

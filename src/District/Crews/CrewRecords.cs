@@ -29,6 +29,9 @@ public sealed record CrewRecords
     public IReadOnlyList<GameOver> Endings { get; init; } = [];
     public IReadOnlyList<ElsewhereGame> Elsewhere { get; init; } = [];
 
+    public IReadOnlyList<PublishedPlace> Published { get; init; } = [];
+    public IReadOnlyList<FrozenCrew> Frozen { get; init; } = [];
+
     /// <summary>Heat index in degrees Fahrenheit by day, as somebody typed or worked it out.</summary>
     public IReadOnlyDictionary<DateOnly, double> Heat { get; init; } = new Dictionary<DateOnly, double>();
 }

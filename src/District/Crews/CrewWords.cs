@@ -14,6 +14,16 @@ public static class CrewWords
 
     public static string Breach(Breach breach) => $"{breach.Constraint} ({HoldWord(breach.Hold)}): {breach.InWords}";
 
+    /// <summary>
+    /// A reason as the umpire may read it whom it is about. What concerns somebody else, and a request to be kept apart, which is nobody's business,
+    /// stays with the assigner.
+    /// </summary>
+    public static string OwnReason(Breach breach, IReadOnlyCollection<string> readers) =>
+        !readers.Contains(breach.Person) ? "it would break something for another umpire; the assigner knows what"
+        : breach.Constraint == Apart ? "not in this crew; the assigner knows why" : $"{breach.Constraint}: {breach.Said}";
+
+    private static readonly string Apart = new Constraints.KeptApart().Name;
+
     /// <summary>The answer for one place: yes or no, every reason, and what would be possible instead.</summary>
     public static IReadOnlyList<string> Why(WhyNot why)
     {
@@ -21,8 +31,28 @@ public static class CrewWords
         lines.AddRange(why.Reasons.Select(r => $"  {Breach(r)}{(r.Person == why.Person.Key && r.Game == why.Game.Key ? "" : $" [{r.Place} of {r.Game}]")}"));
         if (why.Wishes.Count > 0) lines.Add($"  besides: {string.Join("; ", why.Wishes.Select(w => w.Said))}");
         if (why.Heat is { } heat) lines.Add($"  {heat}");
-        if (why.Instead is { } instead) lines.Add($"  instead: {(instead.Position == People.Position.Plate ? "the plate" : "the bases")} from {Clock(instead.From)} on");
+        if (why.Instead is { } instead) lines.Add($"  instead: {Instead(instead)} from {Clock(instead.From)} on");
         return lines;
+    }
+
+    public static string Instead(InsteadAt instead) => PlaceWord(instead.Position == People.Position.Plate ? CrewPlace.Plate : CrewPlace.Base);
+
+    /// <summary>A place as it is spoken of: "the plate", "the bases".</summary>
+    public static string PlaceWord(string place) => place switch { CrewPlace.Plate => "the plate", CrewPlace.Base => "the bases", CrewPlace.YouthBase => "the youth base", _ => $"the place '{place}'" };
+
+    private static readonly string[] Ordinals = ["first", "second", "third", "fourth", "fifth", "sixth"];
+
+    private static string Ordinal(int number) => number <= Ordinals.Length ? Ordinals[number - 1] : string.Create(CultureInfo.InvariantCulture, $"number {number}");
+
+    /// <summary>What the place would be in somebody's day: "third game and second plate of the day, 280 min after the last; nothing later that day".</summary>
+    public static string DayWith(CrewPlan plan, CrewPerson person, CrewGame game, string place)
+    {
+        var others = plan.DayOf(person, game.Day).Where(g => g.Seated?.Game.Key != game.Key).ToList();
+        var before = others.Where(g => g.Start < game.Start).ToList();
+        var later = others.Where(g => g.Start >= game.Start).ToList();
+        var plates = place == CrewPlace.Plate ? $" and {Ordinal(before.Count(g => g.IsPlate) + 1)} plate" : "";
+        var gap = before.Count == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", {(game.Start - before.Max(g => g.End)).TotalMinutes:0} min after the last");
+        return $"{Ordinal(before.Count + 1)} game{plates} of the day{gap}; {(later.Count == 0 ? "nothing later that day" : $"later that day: {string.Join(", ", later.Select(l => l.InWords))}")}";
     }
 
     public static string StandingWord(Standby standing) => standing switch { Standby.Legal => "may", Standby.Moved => "may, if moved", Standby.Backup => "stands by", _ => "not" };

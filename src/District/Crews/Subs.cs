@@ -9,12 +9,13 @@ public static class Subs
         var asked = plan.Officials.Where(p => calling.Of is null || calling.Of.Contains(p.Key)).Where(p => plan.CrewOf(game).All(s => s.Person.Key != p.Key));
         return
         [
-            .. asked.Select(p => One(plan, game, place, p, calling)).OrderBy(s => s.Standing).ThenBy(s => s.InTime(game) ? 0 : 1).ThenBy(s => s.Opens.Count).ThenBy(s => s.Wishes.Count)
+            .. asked.Select(p => Of(plan, game, place, p, calling)).OrderBy(s => s.Standing).ThenBy(s => s.InTime(game) ? 0 : 1).ThenBy(s => s.Opens.Count).ThenBy(s => s.Wishes.Count)
                 .ThenBy(s => s.Arrives ?? DateTime.MaxValue).ThenBy(s => s.WeekShare).ThenBy(s => s.Minutes ?? int.MaxValue).ThenBy(s => s.Person.Key, StringComparer.Ordinal),
         ];
     }
 
-    private static Substitute One(CrewPlan plan, CrewGame game, string place, CrewPerson person, Calling calling)
+    /// <summary>One person for one place.</summary>
+    public static Substitute Of(CrewPlan plan, CrewGame game, string place, CrewPerson person, Calling calling)
     {
         var why = Asked(plan, person, game, place, calling);
         var (minutes, arrives) = Arrival(plan, person, game, calling);

@@ -5,12 +5,12 @@ using Umpirage.Rules.Plays;
 
 namespace Umpirage.District.Crews;
 
-/// <summary>What one code says of umpires on one day: the sheets on an umpire's day, heat and playing hours, asked with the figures of a plan.</summary>
+/// <summary>What one code says of umpires on one day: the sheets on an umpire's day, heat, playing hours and a youth crew, asked with the figures of a plan.</summary>
 public sealed class UmpiresCode
 {
     private readonly AskedSheet day, heat, hours;
 
-    internal UmpiresCode(Code code, AskedSheet day, AskedSheet heat, AskedSheet hours)
+    internal UmpiresCode(Code code, AskedSheet day, AskedSheet heat, AskedSheet hours, AskedSheet youth)
     {
         (Code, this.day, this.heat, this.hours) = (code, day, heat, hours);
         Speed = Set(day, "travel speed");
@@ -20,10 +20,13 @@ public sealed class UmpiresCode
         PlannedMinutes = (int)Set(hours, "planned length");
         OldestPlayer = (int)Set(day, "oldest player");
         DangerFrom = Set(heat, "danger from");
+        Youth = YouthCrew.Of(youth);
         DivisionPlace = code.Book.Roster.Divisions.ToList().IndexOf(code.Division);
     }
 
     public Code Code { get; }
+    /// <summary>What is done when somebody turns on a crew with a minor in it.</summary>
+    public YouthCrew Youth { get; }
     /// <summary>Kilometres an hour, in a straight line.</summary>
     public double Speed { get; }
     public int ParkMinutes { get; }

@@ -41,12 +41,13 @@ public sealed record WhyNot(CrewPerson Person, CrewGame Game, string Place, IRea
         return ([.. now.Where(b => b.Hold != Hold.Wish)], [.. now.Where(b => b.Hold == Hold.Wish)]);
     }
 
-    private static string? HeatOf(CrewPlan plan, CrewGame game)
+    /// <summary>How the heat index of the day lies to the danger band; nothing when none is on record.</summary>
+    public static string? HeatOf(CrewPlan plan, CrewGame game)
     {
         if (plan.HeatOn(game.Day) is not { } f) return null;
         var away = f - game.Code.DangerFrom;
         var more = game.Code.FurtherBreaks(f) is null ? "" : "; a further break in each half-inning, and play itself may have to stop";
-        return string.Create(CultureInfo.InvariantCulture, $"heat index {f:0.0} F: {(away < 0 ? $"{-away:0.0} below the danger band" : $"in the danger band, which begins at {game.Code.DangerFrom:0}")}{more}");
+        return string.Create(CultureInfo.InvariantCulture, $"heat index {f:0.0} F: {(away < 0 ? $"{-away:0.0} below" : "in")} the danger band, which begins at {game.Code.DangerFrom:0}{more}");
     }
 
     private static InsteadAt? InsteadOf(CrewPlan plan, CrewPerson person, CrewGame game, string place)

@@ -7,6 +7,9 @@ public sealed record Viewer(Person? Person, IReadOnlyList<RoleHeld> Roles, IRead
 
     public bool Is(Role role) => Roles.Any(r => r.Role == role);
 
+    /// <summary>Whether this viewer says yes or no for somebody: an adult for themselves, a guardian for a minor.</summary>
+    public bool AnswersFor(Person person) => Person is { IsMinor: false } own && (person.IsMinor ? Children.Contains(person.Key) : own.Key == person.Key);
+
     /// <summary>Whether the deed is open to this viewer at all, for some record.</summary>
     public bool May(Deed deed) =>
         Access.Open.Contains(deed) || (Person is not null && (Access.SignedIn.Contains(deed) || Roles.Any(r => Access.Of(r.Role, deed) > Reach.None)));

@@ -13,7 +13,7 @@ public static class Agenda
 
     public static IReadOnlyList<Matter> Of(Day day) =>
     [
-        .. OpenPlaces(day).Concat(Unfit(day)).Concat(WithoutGuardian(day)).Concat(Differing(day)).Concat(Rainouts(day)).Concat(Questions(day)).Concat(Proposals(day)).Concat(Expiring(day))
+        .. OpenPlaces(day).Concat(Swaps(day)).Concat(Unfit(day)).Concat(WithoutGuardian(day)).Concat(Differing(day)).Concat(Rainouts(day)).Concat(Questions(day)).Concat(Proposals(day)).Concat(Expiring(day))
             .OrderBy(m => m.Due.Date).ThenBy(m => m.Kind == MatterKind.Safety ? 0 : 1).ThenBy(m => m.Due).ThenBy(m => m.Kind).ThenBy(m => m.About, StringComparer.Ordinal),
     ];
 
@@ -32,6 +32,16 @@ public static class Agenda
             yield return new(MatterKind.OpenPlace, game.Start, $"No umpire: {Rules.Ground.Words.And([.. open[game.Key].Select(p => p.Place)])}", Name(day, game), game.Key);
         foreach (var later in games[false].GroupBy(g => g.Start.Date))
             yield return new(MatterKind.OpenPlace, later.Min(g => g.Start), $"{later.Sum(g => open[g.Key].Count())} places without an umpire", $"in {later.Count()} games", "");
+    }
+
+    /// <summary>A swap that nobody answered is too late once one of its games begins.</summary>
+    private static IEnumerable<Matter> Swaps(Day day)
+    {
+        foreach (var (swap, game, other) in day.Swaps.Where(s => s.Swap.IsOpen))
+        {
+            var due = other is not null && other.Start < game.Start ? other.Start : game.Start;
+            if (due > day.Now) yield return new(MatterKind.Swap, due, swap.IsAgreed ? "A swap waits to be confirmed" : "A swap waits for your answer", $"{swap.Place}; {Name(day, game)}", swap.Key);
+        }
     }
 
     /// <summary>A clearance has to hold through the game itself.</summary>

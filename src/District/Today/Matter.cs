@@ -1,7 +1,7 @@
 namespace Umpirage.District.Today;
 
 /// <summary>What kind of matter waits, the gravest first: a safety matter stands above all others that are due on the same day.</summary>
-public enum MatterKind { Safety, OpenPlace, CountsDiffer, Lapsed, Expiring, Question, Proposal, Rainout }
+public enum MatterKind { Safety, OpenPlace, Swap, CountsDiffer, Lapsed, Expiring, Question, Proposal, Rainout }
 
 /// <summary>
 /// Something that needs a decision. <paramref name="Due"/> is the district's clock: the moment after which it is too late.

@@ -4,6 +4,7 @@ using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
+using Umpirage.District.Crews;
 using Umpirage.District.People;
 
 namespace Umpirage.Store.Files;
@@ -11,12 +12,40 @@ namespace Umpirage.Store.Files;
 /// <summary>Games as an iCalendar stream (RFC 5545): one event a game under its own identity, its count of changes as the sequence.</summary>
 public static class CalendarFile
 {
-    private const string Domain = "@games.umpirage.invalid";
+    private const string Domain = "@games.umpirage.invalid", CrewDomain = "@crews.umpirage.invalid";
 
     /// <summary>How long a game stands in a calendar, in hours (common practice, no source).</summary>
     private const int Hours = 2;
 
-    public static string Write(DistrictStore store, IReadOnlyCollection<ScheduledGame> games)
+    public static string Write(DistrictStore store, IReadOnlyCollection<ScheduledGame> games) => Write(store, games, (_, made) => made);
+
+    /// <summary>
+    /// One umpire's places as they were published, at the time at which each game is now; a game that was taken away again stands as cancelled.
+    /// Partners are named by first name; the umpire is not named.
+    /// </summary>
+    public static string OfUmpire(DistrictStore store, string person)
+    {
+        var lines = store.Published.AsNoTracking().Where(p => store.Published.Any(o => o.Game == p.Game && o.Person == person)).ToList();
+        var keys = lines.Select(l => l.Game).Distinct().ToList();
+        var told = Published.Of(lines).Places.Where(p => p.Person is not null).ToLookup(p => p.Game);
+        var given = store.People.AsNoTracking().Where(p => store.Officials.Any(o => o.Person == p.Key)).ToDictionary(p => p.Key, p => p.Given);
+        return Write(store, store.Games.AsNoTracking().Where(g => keys.Contains(g.Key)).OrderBy(g => g.Start).ToList(), (game, made) =>
+        {
+            var own = told[game.Key].FirstOrDefault(p => p.Person == person);
+            made.Uid = game.Key + CrewDomain;
+            made.Summary = $"{own?.Place ?? "umpire"}, {made.Summary}";
+            // each telling is a change of the event
+            made.Sequence = game.Sequence + lines.Where(l => l.Game == game.Key).Select(l => l.At).Distinct().Count();
+            made.DtStamp = Stamp(made.Sequence);
+            if (own is null) made.Status = EventStatus.Cancelled;
+            else if (told[game.Key].Where(p => p.Person != person).Select(p => $"{given.GetValueOrDefault(p.Person!, "somebody")} ({p.Place})").Order(StringComparer.Ordinal).ToList() is { Count: > 0 } partners) made.Description = $"With {Rules.Ground.Words.And(partners)}";
+            return made;
+        });
+    }
+
+    private static CalDateTime Stamp(int sequence) => new(DateTime.UnixEpoch.AddDays(20000 + sequence), "UTC");
+
+    private static string Write(DistrictStore store, IReadOnlyCollection<ScheduledGame> games, Func<ScheduledGame, CalendarEvent, CalendarEvent> told)
     {
         var teams = store.Teams.AsNoTracking().ToDictionary(t => t.Key, t => t.Name);
         var diamonds = store.Diamonds.AsNoTracking().ToDictionary(d => d.Key);
@@ -30,13 +59,13 @@ public static class CalendarFile
         {
             var diamond = diamonds[game.Diamond];
             var park = parks[diamond.Park];
-            calendar.Events.Add(new CalendarEvent
+            calendar.Events.Add(told(game, new CalendarEvent
             {
                 Uid = game.Key + Domain, Sequence = game.Sequence, Summary = $"{game.Division}: {teams[game.Visitor]} at {teams[game.Home]}",
-                Start = new CalDateTime(game.Start, zone), End = new CalDateTime(game.Start.AddHours(Hours), zone), DtStamp = new CalDateTime(DateTime.UnixEpoch.AddDays(20000 + game.Sequence), "UTC"),
+                Start = new CalDateTime(game.Start, zone), End = new CalDateTime(game.Start.AddHours(Hours), zone), DtStamp = Stamp(game.Sequence),
                 Location = diamond.Name, GeographicLocation = new GeographicLocation(park.Latitude, park.Longitude), Categories = [game.Division],
                 Status = game.Status is GameStatus.RainedOut or GameStatus.CalledOff ? EventStatus.Cancelled : EventStatus.Confirmed,
-            });
+            }));
         }
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }

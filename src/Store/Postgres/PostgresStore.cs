@@ -15,6 +15,7 @@ public sealed class PostgresStore(DbContextOptions<PostgresStore> options) : Dis
         builder.Entity<District.Calendar.GameOver>().Property(g => g.At).HasColumnType(Clock);
         builder.Entity<District.Calendar.ElsewhereGame>().Property(g => g.Start).HasColumnType(Clock);
         builder.Entity<District.Calendar.ElsewhereGame>().Property(g => g.Until).HasColumnType(Clock);
+        builder.Entity<District.Crews.PublishedPlace>().Property(p => p.Start).HasColumnType(Clock);
         builder.Entity<District.Calendar.GameMove>().Property(m => m.FromStart).HasColumnType(Clock);
         builder.Entity<District.Calendar.GameMove>().Property(m => m.ToStart).HasColumnType(Clock);
     }

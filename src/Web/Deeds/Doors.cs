@@ -17,15 +17,24 @@ public static class Doors
         QuestionDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        DiamondDeeds.Map(app);
+        GearDeeds.Map(app);
         CrewDeeds.Map(app);
+        CrewHuntDeeds.Map(app);
+        CrewPublishDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
         LessonDeeds.Map(app);
+        CallDeeds.Map(app);
+        SwapDeeds.Map(app);
+        MentorDeeds.Map(app);
         EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
+        OwnFeed.Map(app);
+        CardFiles.Map(app);
     }
 
     /// <summary>Answers with a part in the frame of the desk.</summary>
@@ -39,6 +48,9 @@ public static class Doors
         };
         return new RazorComponentResult<App>(new Dictionary<string, object?> { [nameof(App.Body)] = body }) { StatusCode = status };
     }
+
+    /// <summary>Nothing was changed, and why.</summary>
+    internal static IResult Faults(IReadOnlyList<FieldFault> faults) => Show<FaultList>(new { Faults = faults }, StatusCodes.Status422UnprocessableEntity);
 
     /// <summary>Only ever to a page of the desk itself.</summary>
     internal static RedirectHttpResult Back(string? to) =>

@@ -25,5 +25,5 @@ internal static class PlanDeeds
     }
 
     private static IResult Told(string field, string found, string allowed) =>
-        Doors.Show<Parts.FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[new FieldFault(field, found, allowed)] }, StatusCodes.Status422UnprocessableEntity);
+        Doors.Faults([new(field, found, allowed)]);
 }

@@ -1,4 +1,4 @@
-// Passkeys are the one thing a page cannot do without script; everything else works with this file blocked.
+// Passkeys are the one thing a page cannot do without script; everything else works with this file blocked, progress by loading the page again.
 const ask = async (form, url) => {
   const token = form.querySelector('input[name="__RequestVerificationToken"]');
   const response = await fetch(url, { method: 'POST', body: new URLSearchParams({ __RequestVerificationToken: token.value }) });
@@ -20,4 +20,17 @@ for (const form of document.querySelectorAll('form[data-passkey]')) {
       form.querySelector('button').textContent = 'The passkey was not given; try again';
     }
   });
+}
+const follow = document.querySelector('[data-follow]');
+if (follow) {
+  const look = async () => {
+    try {
+      const page = new DOMParser().parseFromString(await (await fetch(location.href)).text(), 'text/html');
+      const now = page.querySelector('[data-follow]');
+      if (!now) { location.reload(); return; }
+      for (const part of ['[role="status"]', 'ol']) follow.querySelector(part).innerHTML = now.querySelector(part).innerHTML;
+    } catch { /* the desk may be away for a moment */ }
+    setTimeout(look, 1000);
+  };
+  setTimeout(look, 1000);
 }

@@ -20,7 +20,7 @@ public class StoryTests
         Assert.Contains("45 min", why.Reasons[1].Said);
         Assert.EndsWith(": 25 min", why.Reasons[1].Said);
         // no bar from the heat, and how near it is
-        Assert.Equal("heat index 102.9 F: 0.1 below the danger band", why.Heat);
+        Assert.Equal("heat index 102.9 F: 0.1 below the danger band, which begins at 103", why.Heat);
         Assert.Equal(new InsteadAt(Position.Base, Town.At(14, 20)), why.Instead);
         // two legal plates, and an exchange where the partner takes the plate
         var legal = Subs.For(plan, game, "plate", new()).Where(s => s.Standing == Standby.Legal).Take(2).ToList();
@@ -79,6 +79,18 @@ public class StoryTests
         var next = after.Games.First(g => g.Day == new DateOnly(2026, 5, 23) && g.Division.Key == "BB 9-10" && g.Coordinator is not null && g.End.Hour < 20);
         Assert.Contains(WhyNot.Of(after, after.Person("youth-f12")!, next, "youth base").Reasons, r => r.Constraint == "mentor");
         Assert.DoesNotContain(WhyNot.Of(after.With(next, "plate", after.Person("umpire-001")), after.Person("youth-f12")!, next, "youth base").Reasons, r => r.Constraint == "mentor");
+    }
+
+    /// <summary>Warn the head coach, then the person leaves, then whoever may ends the game; report and welfare check within 24 h (youth umpire programmes | common practice).</summary>
+    [Fact]
+    public void What_the_coordinator_does_stands_in_the_code()
+    {
+        var youth = Demo.Plan().Game("W06-BB910-12")!.Code.Youth;
+        Assert.Equal("the adult coordinator", youth.DealtWithBy);
+        Assert.Equal(["warn the head coach", "have the person removed", "ask who may to suspend or forfeit"], youth.Ladder.Select(s => s.Step));
+        Assert.All(youth.Ladder, s => Assert.NotNull(s.How));
+        Assert.Equal(("does not go on with this crew", "call for help", "the home league's official"), (youth.Without.Step, youth.Caution.Step, youth.WhoMayEnd));
+        Assert.Equal((24.0, 24.0, true), (youth.ReportHours, youth.WelfareHours, youth.ThenBesideAMentor));
     }
 
     private static IEnumerable<Breach> New(CrewPlan before, CrewPlan after) => CrewCheck.All(after).Where(b => b.Hold != Hold.Wish).Except(CrewCheck.All(before));

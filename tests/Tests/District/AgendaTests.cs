@@ -33,6 +33,17 @@ public class AgendaTests
         new(MatterKind.OpenPlace, Now.AddHours(1), "No umpire: plate and base", "SB 12U, Terns at Owls", "G"),
         Only(Quiet with { Games = [Game("G", Now.AddHours(1))], Places = [new("G", "plate", null), new("G", "base", null)] }));
 
+    [Fact]
+    public void A_swap_waits_until_the_first_of_its_games_begins()
+    {
+        AskedSwap Swap(string? yes, string? otherYes) => new("s", "ben", "G", "plate", "ann", "H", "base", Now.AddDays(-1), SwapState.Asked, yes, otherYes);
+        Day With(AskedSwap swap, int minutes) => Quiet with { Swaps = [new(swap, Game("G", Now.AddHours(5)), Game("H", Now.AddMinutes(minutes)))] };
+        Assert.Equal(new(MatterKind.Swap, Now.AddMinutes(30), "A swap waits for your answer", "plate; SB 12U, Terns at Owls", "s"), Only(With(Swap("ben", null), 30)));
+        Assert.Equal("A swap waits to be confirmed", Only(With(Swap("ben", "ann"), 30)).What);
+        Assert.Empty(Agenda.Of(With(Swap("ben", null), 0)));
+        Assert.Empty(Agenda.Of(With(Swap("ben", null) with { State = SwapState.Declined }, 30)));
+    }
+
     [Theory]
     [InlineData(0, true), InlineData(-1, false)]
     public void A_game_that_has_begun_needs_nobody_any_more(int minutes, bool shown) =>

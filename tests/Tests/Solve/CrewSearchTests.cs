@@ -81,6 +81,62 @@ public class CrewSearchTests(ITestOutputHelper output)
         Assert.DoesNotContain(hurried.Recounted, b => b.Hold != Hold.Wish && hurried.Stages.Count > 0);
     }
 
+    /// <summary>The demonstration's open week, stopped while candidates are gathered, between priorities and within them: every plan handed back keeps safety and rules, leaves other games alone, and is no worse than an earlier one.</summary>
+    [Fact]
+    public void Cancelled_at_many_moments_every_plan_can_stand()
+    {
+        var plan = Crews.Demo.Plan();
+        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now);
+        var keys = task.Games.Select(g => g.Key).ToHashSet();
+        var others = plan.Assignments(plan.Games.Where(g => !keys.Contains(g.Key))).ToList();
+        foreach (var after in (int[])[0, 20, 100, 300, 600, 900, 1300, 1800, 2500, 4000])
+        {
+            using var stop = new CancellationTokenSource(after);
+            var reached = new List<string>();
+            var result = CrewSearch.Find(task, stop.Token, stage => reached.Add(stage.Priority));
+            Assert.DoesNotContain(CrewCheck.All(result.Plan).Where(b => keys.Contains(b.Game)), b => b.Hold != Hold.Wish);
+            Assert.Equal(others, result.Plan.Assignments(plan.Games.Where(g => !keys.Contains(g.Key))));
+            Assert.True(result.Stopped || result.Stages.Count == 7, $"{after} ms");
+            // what was told while it ran is what stands at the end
+            Assert.Equal(reached, result.Stages.Take(reached.Count).Select(s => s.Priority));
+            Assert.True(result.Seconds < after / 1000.0 + 8, $"stopped after {after} ms, it took {result.Seconds:0.0} s");
+            output.WriteLine($"{after} ms: {task.Games.Sum(g => g.Division.Crew) - result.Required.Count()} filled, {reached.Count} priorities, {result.Seconds:0.0} s");
+        }
+    }
+
+    /// <summary>Stopped by hand after so many milliseconds, or run out of so much time: the check finds nothing against safety or rules, and no more places are open than in the plan that stands.</summary>
+    [Fact]
+    public void Stopped_after_any_time_the_plan_is_safe_and_covers_no_less_than_the_one_that_stands()
+    {
+        var empty = Crews.Demo.Plan();
+        List<CrewGame> games = [.. empty.Games.Where(g => g.Day == new DateOnly(2026, 5, 23) && g.Division.Crew > 0)];
+        var full = CrewSearch.Find(new(empty, games, Seconds: 3)).Plan;
+        // every fifth place has fallen open since it was published
+        var stands = full.Seats.Where(s => games.Contains(s.Game)).Where((_, i) => i % 5 == 0).Aggregate(full, (p, s) => p.With(s.Game, s.Place, null)).Settled();
+        var (before, rounds, late, gained) = (Open(stands), Folder.Count(10, 120), 0, 0);
+        for (var i = 0; i < rounds; i++)
+        {
+            var milliseconds = i * 2400 / rounds;
+            using var stop = new CancellationTokenSource();
+            var byClock = i % 3 == 2;
+            if (!byClock) stop.CancelAfter(milliseconds);
+            var result = CrewSearch.Find(new(stands, games, Seconds: byClock ? milliseconds / 1000.0 : 100), stop.Token);
+            Assert.DoesNotContain(result.Plan.Seats.Where(s => games.Contains(s.Game)).SelectMany(s => CrewCheck.Of(result.Plan, s)), b => b.Hold != Hold.Wish);
+            Assert.True(Open(result.Plan).CompareTo(before) <= 0, $"after {milliseconds} ms: {before} open before, {Open(result.Plan)} after");
+            Assert.InRange(result.Seconds, 0, 60);
+            if (result.Stopped && result.Stages.Count > 0) late++;
+            if (Open(result.Plan).CompareTo(before) < 0) gained++;
+        }
+        output.WriteLine($"{rounds} searches, {late} stopped in the middle, {gained} with more covered");
+        Assert.True(late > 0 && gained > 0, "all were stopped before they began: that tries nothing");
+
+        (int, int, int) Open(CrewPlan plan)
+        {
+            var open = games.SelectMany(plan.Open).ToList();
+            return (open.Count(p => p == "plate"), open.Count(p => p == "base"), open.Count(p => p == "youth base"));
+        }
+    }
+
     [Fact]
     public void One_worker_finds_the_same_every_time()
     {

@@ -2,6 +2,7 @@ using System.Text;
 using Umpirage.District.Calendar;
 using Umpirage.District.Crews;
 using Umpirage.District.People;
+using Umpirage.Solve.Crews;
 using Umpirage.Store;
 using Umpirage.Store.Files;
 
@@ -78,6 +79,26 @@ public class CrewGuardTests
         Assert.Contains(Assert.Throws<UnsafeCrewException>(() => may.SaveChanges()).Breaches, b => b.Constraint == "clearance");
     }
 
+    /// <summary>Between the search and the save the coordinator was withdrawn: what was right when it was found is not saved.</summary>
+    [Fact]
+    public void A_plan_that_was_safe_when_it_was_found_and_no_longer_is_is_refused_whole()
+    {
+        using var own = Town(Kept.Sqlite);
+        using (var first = Open(own)) { first.Put(new Coordination("g", "eve")); first.SaveChanges(); }
+        using (var store = Open(own))
+        {
+            var plan = CrewPlan.Of(CrewReader.Read(store), UmpiresCodes.For(Shelf.Codes));
+            List<CrewGame> games = [plan.Game("g")!];
+            var found = CrewSearch.Find(new(plan, games, Seconds: 5, Workers: 1)).Plan;
+            Assert.Contains(found.CrewOf(games[0]), s => s.Person.IsMinor);
+            using (var meanwhile = Open(own)) { meanwhile.Coordinations.Remove(meanwhile.Coordinations.Find("g")!); meanwhile.SaveChanges(); }
+            foreach (var place in found.Assignments(games)) store.Put(place);
+            Assert.Contains(Assert.Throws<UnsafeCrewException>(() => store.SaveChanges()).Breaches, b => b.Constraint == "adult coordinator");
+        }
+        using var look = own.Open();
+        Assert.All(look.Assignments.Where(a => a.Game == "g").ToList(), a => Assert.Null(a.Person));
+    }
+
     [Fact]
     public void What_is_over_is_left_as_it_was()
     {
@@ -126,6 +147,29 @@ public class CrewGuardTests
         using var look = own.Open();
         Assert.Equal(("ann", (string?)null, "dan"), (look.Assignments.Find("g", "plate")!.Person, look.Assignments.Find("g", "youth base")!.Person, look.Assignments.Find("old", "youth base")!.Person));
         Assert.EndsWith("1 places opened that safety rules bar", look.Trail.Where(t => t.Deed == "restored").AsEnumerable().Last().After);
+    }
+
+    /// <summary>Two plates of the day are over and marked as played: a third is still one too many (workload policy W1), and what was played stays as it was.</summary>
+    [Theory, InlineData(Kept.Sqlite), InlineData(Kept.Postgres)]
+    public void Games_played_today_count_in_the_day(Kept kept)
+    {
+        using var own = Town(kept);
+        using (var store = own.Open())
+        {
+            Seed.Put(store, [Crews.Town.Game("p1", Crews.Town.At(9)) with { Status = GameStatus.Played }, Crews.Town.Game("p2", Crews.Town.At(12)) with { Status = GameStatus.Played }, new Assignment("p1", "plate", "ann"), new Assignment("p2", "plate", "ann")]);
+        }
+        using (var store = Open(own))
+        {
+            store.Today = Crews.Town.Saturday;
+            store.Put(new Assignment("g", "plate", "ann"));
+            var breach = Assert.Single(Assert.Throws<UnsafeCrewException>(() => store.SaveChanges()).Breaches);
+            Assert.Equal(("g", "plates a day"), (breach.Game, breach.Constraint));
+        }
+        using var next = Open(own);
+        next.Today = Crews.Town.Saturday;
+        next.Put(new Assignment("g", "plate", "ben"));
+        next.SaveChanges();
+        Assert.Equal("ann", next.Assignments.Find("p2", "plate")!.Person);
     }
 
     [Fact]

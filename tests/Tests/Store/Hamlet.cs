@@ -57,6 +57,7 @@ internal static class Hamlet
         new Coordination("G-2", "mother"), new GameOver("G-3", new(2026, 5, 12, 19, 35, 0)),
         new ElsewhereGame("umpire-2", new(2026, 5, 16, 15, 0, 0), new(2026, 5, 16, 17, 0, 0), "base"),
         new Assignment("G-1", "plate", "umpire-1"), new Assignment("G-1", "base", null), new Assignment("G-2", "plate", "umpire-2"),
+        new AskedSwap("swap-1", "umpire-1", "G-1", "plate", "umpire-2", "G-2", "plate", new DateTime(2026, 5, 14, 18, 0, 0, DateTimeKind.Utc), SwapState.Asked, "umpire-1"),
         new Player("TAR-1-07", "Mara T."), new Player("WRE-1-02", "Nell O."), new RosterPlace("TAR-1-07", "TAR-1", 7), new RosterPlace("TAR-1-07", "WRE-2", 17),
         new RosterPlace("WRE-1-02", "WRE-1", 2),
         new Appearance("G-3", "TAR-1-07", "TAR-1", "home book", new(2026, 5, 12), 1, 48, 44, 4, 0, 12), new Appearance("G-3", "TAR-1-07", "TAR-1", "visitors' book", new(2026, 5, 12), 1, 50, 44, 4, 0, 12),

@@ -76,18 +76,64 @@ public partial class KillTests(ITestOutputHelper output)
         Assert.True(acknowledged.Count >= rounds * 8 / 10, "a writer that hardly writes tries nothing");
     }
 
-    private static Process Start(OwnStore own, string folder)
+    /// <summary>Searching and writing the crews of a night over and over, killed at any moment: a whole plan stands or none of it, and what was told is done is there.</summary>
+    [Theory, InlineData(Kept.Sqlite), InlineData(Kept.Postgres)]
+    public async Task A_search_killed_at_any_moment_leaves_a_whole_plan(Kept kept)
+    {
+        const string night = "2026-05-19";
+        using var own = OwnStore.Oslemoor(kept);
+        var random = new Random(20260519);
+        var (rounds, done, half) = (Folder.Count(8, 120), 0, 0);
+        var told = Stored(own, night);
+        for (var round = 0; round < rounds; round++)
+        {
+            using var writer = Start(own, ["--crews", Folder.Of("codes"), night], []);
+            var trying = told;
+            var said = Task.Run(() =>
+            {
+                while (writer.StandardOutput.ReadLine() is { } line)
+                    if (line.StartsWith("done ")) { told = trying = line[5..]; done++; } else trying = line[7..];
+            });
+            var fault = writer.StandardError.ReadToEndAsync();
+            await Task.Delay(random.Next(200, 7000));
+            if (writer.HasExited) Assert.Fail($"round {round}: the writer ended by itself: {await fault}");
+            writer.Kill();
+            await writer.WaitForExitAsync();
+            await said;
+            if (kept == Kept.Postgres) await Quiet(own.Place);
+            var now = Stored(own, night);
+            Assert.True(now == told || now == trying, $"round {round}: neither the plan told is done nor the one in hand");
+            if (now != told) half++;
+            told = now;
+        }
+        output.WriteLine($"{kept}: {rounds} kills, {done} plans told done, {half} written but not told any more");
+        Assert.True(done >= rounds / 2, "a writer that hardly writes tries nothing");
+    }
+
+    /// <summary>The sign of a night's plan as the writer makes it: the places filled, in the order of their characters.</summary>
+    private static string Stored(OwnStore own, string night)
+    {
+        using var store = own.Open();
+        var from = DateTime.Parse(night, System.Globalization.CultureInfo.InvariantCulture);
+        var seats = store.Assignments.Where(a => a.Person != null && store.Games.Any(g => g.Key == a.Game && g.Start >= from && g.Start < from.AddDays(1))).AsEnumerable().Select(a => $"{a.Game}/{a.Place}={a.Person}");
+        return Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(string.Join('\n', seats.Order(StringComparer.Ordinal)))))[..16];
+    }
+
+    private static Process Start(OwnStore own, string folder) => Start(own, [], [folder]);
+
+    private static Process Start(OwnStore own, string[] before, string[] after)
     {
         var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
         start.ArgumentList.Add(Folder.Of("tests", "Kill", "bin", configuration, "net10.0", "Umpirage.Kill.dll"));
+        foreach (var word in before) start.ArgumentList.Add(word);
         if (own.Place.Postgres is { } server)
         {
             start.ArgumentList.Add("--postgres");
             start.ArgumentList.Add(new NpgsqlConnectionStringBuilder(server) { ApplicationName = "kill" }.ConnectionString);
         }
         else start.ArgumentList.Add(own.Place.File!);
-        start.ArgumentList.Add(folder);
+        foreach (var word in after) start.ArgumentList.Add(word);
         return Process.Start(start)!;
     }
 

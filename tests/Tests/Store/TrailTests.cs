@@ -89,7 +89,7 @@ public class TrailTests
     {
         using var own = OwnStore.OfHamlet(kept);
         var entries = New(own, s => { s.Remove(s.Games.Find("G-1")!); s.SaveChanges(); });
-        Assert.Equal(["Assignment G-1/base removed", "Assignment G-1/plate removed", "ScheduledGame G-1 removed"], entries.Select(e => $"{e.What} {e.Key} {e.Deed}")
+        Assert.Equal(["AskedSwap swap-1 removed", "Assignment G-1/base removed", "Assignment G-1/plate removed", "ScheduledGame G-1 removed"], entries.Select(e => $"{e.What} {e.Key} {e.Deed}")
             .Order(StringComparer.Ordinal));
     }
 

@@ -106,6 +106,64 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("AspNetUserTokens", (string)null);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("DecidedBy")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Other")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("OtherGame")
+                        .HasColumnType("text");
+
+                    b.Property<string>("OtherPlace")
+                        .HasColumnType("text");
+
+                    b.Property<string>("OtherYes")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Yes")
+                        .HasColumnType("text");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Game");
+
+                    b.HasIndex("Other");
+
+                    b.HasIndex("OtherGame");
+
+                    b.HasIndex("Person");
+
+                    b.HasIndex("State");
+
+                    b.ToTable("Swaps", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.Property<string>("Game")
@@ -483,6 +541,51 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Sittings");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Crews.FrozenCrew", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.HasKey("Game");
+
+                    b.ToTable("Frozen", (string)null);
+                });
+
+            modelBuilder.Entity("Umpirage.District.Crews.PublishedPlace", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Place")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Diamond")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("Start")
+                        .HasColumnType("timestamp without time zone");
+
+                    b.HasKey("Game", "Place", "At");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("Diamond");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Published", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
                 {
                     b.Property<string>("Diamond")
@@ -732,6 +835,26 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasKey("Key");
 
                     b.ToTable("Divisions");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.FeedKey", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Digest")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Person");
+
+                    b.HasIndex("Digest")
+                        .IsUnique();
+
+                    b.ToTable("FeedKeys");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Guardianship", b =>
@@ -1303,6 +1426,32 @@ namespace Umpirage.Store.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Other")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("OtherGame")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
@@ -1439,6 +1588,35 @@ namespace Umpirage.Store.Postgres.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Crews.FrozenCrew", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Crews.PublishedPlace", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Diamond", null)
+                        .WithMany()
+                        .HasForeignKey("Diamond")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
                 {
                     b.HasOne("Umpirage.District.People.Diamond", null)
@@ -1503,6 +1681,15 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.Park", null)
                         .WithMany()
                         .HasForeignKey("Park")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.FeedKey", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

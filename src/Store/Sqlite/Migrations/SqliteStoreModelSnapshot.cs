@@ -99,6 +99,64 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("AspNetUserTokens", (string)null);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("DecidedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Game")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Other")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OtherGame")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OtherPlace")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OtherYes")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Yes")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Game");
+
+                    b.HasIndex("Other");
+
+                    b.HasIndex("OtherGame");
+
+                    b.HasIndex("Person");
+
+                    b.HasIndex("State");
+
+                    b.ToTable("Swaps", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.Property<string>("Game")
@@ -476,6 +534,51 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("Sittings");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Crews.FrozenCrew", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Game");
+
+                    b.ToTable("Frozen", (string)null);
+                });
+
+            modelBuilder.Entity("Umpirage.District.Crews.PublishedPlace", b =>
+                {
+                    b.Property<string>("Game")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Diamond")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Start")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Game", "Place", "At");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("Diamond");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Published", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
                 {
                     b.Property<string>("Diamond")
@@ -725,6 +828,26 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasKey("Key");
 
                     b.ToTable("Divisions");
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.FeedKey", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Digest")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Person");
+
+                    b.HasIndex("Digest")
+                        .IsUnique();
+
+                    b.ToTable("FeedKeys");
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Guardianship", b =>
@@ -1294,6 +1417,32 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Umpirage.District.Calendar.AskedSwap", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Other")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("OtherGame")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Umpirage.District.Calendar.Assignment", b =>
                 {
                     b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
@@ -1430,6 +1579,35 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("Umpirage.District.Crews.FrozenCrew", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Crews.PublishedPlace", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Diamond", null)
+                        .WithMany()
+                        .HasForeignKey("Diamond")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
                 {
                     b.HasOne("Umpirage.District.People.Diamond", null)
@@ -1494,6 +1672,15 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasOne("Umpirage.District.People.Park", null)
                         .WithMany()
                         .HasForeignKey("Park")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.FeedKey", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -1,0 +1,93 @@
+﻿using System;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace Umpirage.Store.Postgres.Migrations
+{
+    /// <inheritdoc />
+    public partial class Swaps : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.CreateTable(
+                name: "Swaps",
+                columns: table => new
+                {
+                    Key = table.Column<string>(type: "text", nullable: false),
+                    Person = table.Column<string>(type: "text", nullable: false),
+                    Game = table.Column<string>(type: "text", nullable: false),
+                    Place = table.Column<string>(type: "text", nullable: false),
+                    Other = table.Column<string>(type: "text", nullable: false),
+                    OtherGame = table.Column<string>(type: "text", nullable: true),
+                    OtherPlace = table.Column<string>(type: "text", nullable: true),
+                    At = table.Column<DateTime>(type: "timestamp with time zone", nullable: false),
+                    State = table.Column<string>(type: "text", nullable: false),
+                    Yes = table.Column<string>(type: "text", nullable: true),
+                    OtherYes = table.Column<string>(type: "text", nullable: true),
+                    DecidedBy = table.Column<string>(type: "text", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Swaps", x => x.Key);
+                    table.ForeignKey(
+                        name: "FK_Swaps_Games_Game",
+                        column: x => x.Game,
+                        principalTable: "Games",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Swaps_Games_OtherGame",
+                        column: x => x.OtherGame,
+                        principalTable: "Games",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Swaps_People_Other",
+                        column: x => x.Other,
+                        principalTable: "People",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_Swaps_People_Person",
+                        column: x => x.Person,
+                        principalTable: "People",
+                        principalColumn: "Key",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_Game",
+                table: "Swaps",
+                column: "Game");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_Other",
+                table: "Swaps",
+                column: "Other");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_OtherGame",
+                table: "Swaps",
+                column: "OtherGame");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_Person",
+                table: "Swaps",
+                column: "Person");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_State",
+                table: "Swaps",
+                column: "State");
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropTable(
+                name: "Swaps");
+        }
+    }
+}
