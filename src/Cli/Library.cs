@@ -1,4 +1,5 @@
 using Umpirage.District.Cards;
+using Umpirage.District.Clinic;
 using Umpirage.District.Diamonds;
 using Umpirage.Finder;
 using Umpirage.Rules.Codes;
@@ -56,6 +57,13 @@ internal static class Library
     /// <summary>The plans of cards, in the order of their names.</summary>
     public static IReadOnlyList<CardPlan> Cards(Request request, Codebook book, List<Finding> findings) =>
         [.. Files(Path.Combine(request.Codes, "cards"), "*.card").Select(f => CardPlanReader.Read(Name(f), File.ReadAllText(f), book, findings)).OfType<CardPlan>()];
+
+    /// <summary>What many believe; none where codes name none.</summary>
+    public static IReadOnlyList<Misbelief> Misbeliefs(Request request, Codebook book, List<Finding> findings)
+    {
+        var file = Path.Combine(request.Codes, "lessons", "misbeliefs.txt");
+        return File.Exists(file) ? MisbeliefReader.Read(Name(file), File.ReadAllText(file), book, findings) : [];
+    }
 
     /// <summary>How often each subject was asked about, counted by the plays of the casebook.</summary>
     public static IReadOnlyDictionary<string, int> Asked(Request request, Codebook book) =>

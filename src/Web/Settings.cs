@@ -14,6 +14,8 @@ public sealed record Settings(string Root, Place Place, bool Demo, int Port, Dat
     public string Codes => Path.Combine(Root, "codes");
     public string Casebook => Path.Combine(Root, "casebook");
     public string DemoTables => Path.Combine(Root, "demo", "oslemoor");
+    /// <summary>Where instructors' own files lie: beside the district's records when these are a file.</summary>
+    public string Lessons => Path.Combine(Place.File is { } file ? Path.GetDirectoryName(Path.GetFullPath(file))! : Root, "lessons");
     /// <summary>Where the finder keeps what it worked out.</summary>
     public string FinderCache => Finder.Material.IndexBeside(Codes);
 

@@ -125,6 +125,9 @@ public sealed class Shelf
     /// <summary>How a subject is pictured; null where it has no picture of its own.</summary>
     public Picture? Picture(string sheet) => now.Pictures.GetValueOrDefault(sheet);
 
+    /// <summary>The pictures of all subjects that have one, by subject.</summary>
+    public IReadOnlyDictionary<string, Picture> Pictures => now.Pictures;
+
     /// <summary>Two codes compared, sheet by sheet; kept like tables are.</summary>
     public IReadOnlyList<SheetDifference> Crossover(string one, string two, DateOnly day, List<string> faults)
     {

@@ -94,6 +94,52 @@ public abstract class Journeys(DemoDesk demo, Browser browser) : AtTheDesk(demo,
         await Assertions.Expect(page.GetByLabel("The clock as written")).Not.ToHaveValueAsync(new System.Text.RegularExpressions.Regex("19:30"));
     }
 
+    /// <summary>A lesson made, a note kept, and both there when it is made again; the slides turn by key and need nothing that the desk forbids.</summary>
+    [Fact]
+    public async Task A_lesson_is_made_and_the_instructors_note_stays()
+    {
+        var page = await Open("/lessons", "umpire-001");
+        await page.GetByLabel("They know").SelectOptionAsync("baseball/12U");
+        await page.GetByLabel("They learn").SelectOptionAsync("softball/12U");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make the lesson" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "Softball 12U for those who know Baseball 12U")).ToBeVisibleAsync();
+        var lesson = page.Url;
+        await page.GetByRole(AriaRole.Link, new() { Name = "Infield fly" }).First.ClickAsync();
+        await page.GetByLabel("What you want to say").FillAsync("Tell the one about the wet Saturday.");
+        await page.GetByLabel("Seconds", new() { Exact = false }).FillAsync("61");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Tell the one about the wet Saturday.");
+        await page.GotoAsync(lesson);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Slides", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator("section.on h1")).ToHaveTextAsync("Softball 12U");
+        await page.Keyboard.PressAsync("ArrowRight");
+        await Assertions.Expect(page.Locator("section.on header")).ToContainTextAsync("2 /");
+        await page.Keyboard.PressAsync("n");
+        await Assertions.Expect(page.Locator("section.on .notes")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".own").First).ToContainTextAsync("wet Saturday");
+    }
+
+    /// <summary>Story F11: trainee base umpire, 60-ft diamond, first and second, one out, liner through to right-centre (common practice, no source).</summary>
+    [Fact]
+    public async Task Where_do_I_stand_shows_both_manuals()
+    {
+        var page = await Open("/mechanics", "youth-01", phone: true);
+        await page.Locator("#runners").SelectOptionAsync("first and second");
+        await page.Locator("#outs").SelectOptionAsync("one");
+        await page.Locator("#hit").SelectOptionAsync("hit through to the outfield");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show it" }).ClickAsync();
+        var cards = page.Locator("article.mechanics");
+        await Assertions.Expect(cards).ToHaveCountAsync(2);
+        var weir = cards.First;
+        foreach (var told in (string[])["infield fly possible", "Start a step behind the shortstop, third base side.", "Then: goes inside.", "Has touch of first, touch of second, call at first, call at second, call at third", "Then: stays home.", "touch of third, touch of home, call at home", "If it is caught: call at third plate umpire.", "The Quarry manual (invented) has it otherwise: base umpire starts: a step behind the shortstop, second base side"])
+            await Assertions.Expect(weir).ToContainTextAsync(told);
+        await Assertions.Expect(weir).ToContainTextAsync("Bases 60 ft apart");
+        await Assertions.Expect(weir.Locator("svg")).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("Runners on first, second"));
+        await page.GetByRole(AriaRole.Link, new() { Name = "Questions from the same table" }).ClickAsync();
+        await page.Locator(".answers a").First.ClickAsync();
+        await Assertions.Expect(page.Locator(".ruling .lines")).ToBeVisibleAsync();
+    }
+
     /// <summary>94 F and 50 % are 102.9 by the weather service's formula, below its danger band at 103, and the desk says by how little.</summary>
     [Fact]
     public async Task The_heat_index_is_never_rounded_to_the_milder_side_or_the_harsher()

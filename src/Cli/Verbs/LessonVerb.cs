@@ -22,24 +22,27 @@ internal static class LessonVerb
         var phrases = PhraseReader.Read(Library.Phrases(request), book, findings);
         var planFile = Path.Combine(request.Codes, "lessons", "plan.txt");
         var plan = LessonPlan.Read(planFile, File.ReadAllText(planFile), book, findings);
+        var beliefs = Library.Misbeliefs(request, book, findings);
         var own = Path.Combine(folder, "instructor.txt");
         var edits = File.Exists(own) ? InstructorFile.Read(own, File.ReadAllText(own), findings) : InstructorFile.Empty;
         var lesson = here is null || there is null || plan is null || edits is null || findings.Count > 0
-            ? null : LessonMaker.Of(book, phrases, plan, here, there, audience, Library.Asked(request, book), edits, findings);
+            ? null : LessonMaker.Of(new(book, phrases, plan, beliefs, Library.Asked(request, book)), here, there, audience, edits, findings);
         foreach (var finding in findings) Console.Error.WriteLine(finding);
         if (lesson is null) return Verb.Unusable;
+        var pictures = Library.Pictures(request, book);
         Directory.CreateDirectory(folder);
-        File.WriteAllText(Path.Combine(folder, "deck.html"), DeckPage.Html(lesson, Library.Pictures(request, book)));
-        File.WriteAllText(Path.Combine(folder, "handout.html"), HandoutPage.Html(lesson, plan!));
+        File.WriteAllText(Path.Combine(folder, "deck.html"), DeckPage.Html(lesson, pictures));
+        File.WriteAllText(Path.Combine(folder, "notes.html"), NotesPage.Html(lesson));
+        File.WriteAllText(Path.Combine(folder, "handout.html"), HandoutPage.Html(lesson, plan!, pictures));
         File.WriteAllText(Path.Combine(folder, "key.html"), HandoutPage.Key(lesson));
         if (File.Exists(own)) File.Copy(own, own + ".before", overwrite: true);
         File.WriteAllText(own, InstructorFile.Write(lesson));
-        if (request.Json) Json.Write(new { slides = lesson.Slides.Count, seconds = lesson.Seconds, differences = lesson.All.Count, numbers = lesson.Numbers.Count, only = lesson.Only.Count, stale = lesson.Stale });
+        if (request.Json) Json.Write(new { slides = lesson.Slides.Count, seconds = lesson.Seconds, differences = lesson.All.Count, numbers = lesson.Numbers.Count, only = lesson.Only.Count, stale = lesson.Stale.Select(t => new { slide = lesson.SlideOf(t.Key), words = t.Words }) });
         else
         {
-            foreach (var stale in lesson.Stale) Console.WriteLine($"  {stale}");
+            foreach (var stale in lesson.Stale) Console.WriteLine($"  {(lesson.SlideOf(stale.Key) is { } slide ? $"slide {slide}" : "no slide")}: {stale.Words}");
             Console.WriteLine($"{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s: {lesson.All.Count} plays ruled otherwise, {lesson.Numbers.Count} numbers, {lesson.Only.Count} subjects of one game only; {lesson.Stale.Count} went stale");
-            Console.WriteLine($"{folder}: deck.html, handout.html, key.html, instructor.txt (yours to edit)");
+            Console.WriteLine($"{folder}: deck.html, notes.html, handout.html, key.html, instructor.txt (yours to edit)");
         }
         return Verb.Fine;
     }

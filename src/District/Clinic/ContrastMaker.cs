@@ -1,6 +1,5 @@
 using System.Numerics;
 using Umpirage.Rules.Codes;
-using Umpirage.Rules.Plays;
 
 namespace Umpirage.District.Clinic;
 
@@ -131,44 +130,52 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
     private Contrast Made(RulingDifference line, List<RulingDifference> lines, List<int> turning, int[] facts, List<int> kept)
     {
         var told = kept.Union(teller.Leads).Order().ToList();
-        var (one, two) = (here.At(facts)!, there.At(facts)!);
-        List<Turn> turns =
-        [
-            .. turning.Select(d =>
-            {
-                var term = sheet.Terms[sheet.FactCount + d];
-                return new Turn(term.Name, phrases.Ask(sheet.Bound.Sheet.Name, term.Name), term.Values[one.Values[d]], term.Values[two.Values[place[d]]], By(here, one, d), By(there, two, place[d]));
-            }),
-        ];
         List<string> given = [.. told.Select(t => teller.Given(t, facts[t]))];
         return new(Stamp.Of($"{sheet.Bound.Sheet.Name}|{string.Join('|', lines.Select(l => l.Decision))}|{string.Join('|', given)}"), sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Bound.Sheet.About, line.When,
-            teller.Tell(told, facts), given, turns, Agree(facts, kept, turning), lines, phrases.Caution(sheet.Bound.Sheet.Group));
+            teller.Tell(told, facts), given, Turned(turning, here.At(facts)!, there.At(facts)!), Twin(facts, kept, told, turning), lines, phrases.Caution(sheet.Bound.Sheet.Group));
     }
 
-    private static RuledBy By(Table table, Cell cell, int decision)
-    {
-        var under = table.Sheet;
-        var clause = under.Bound.Clauses[cell.Clauses[decision]];
-        var setting = clause.Then.First(s => s.Decision == under.FactCount + decision);
-        var citation = setting.Value.Parameter is { } parameter ? under.Values[parameter].Citation : under.Code.Cite(clause.Clause);
-        return new(clause.Id, Because.Fill(under, clause.Clause.Title), clause.Clause.Reason is { } reason ? Because.Fill(under, reason) : null, citation.ToString(), citation.Verified);
-    }
-
-    /// <summary>One fact changed, and both codes rule alike: where the difference ends.</summary>
-    private string? Agree(int[] facts, List<int> kept, List<int> turning)
-    {
-        foreach (var fact in kept)
+    private List<Turn> Turned(List<int> turning, Cell one, Cell two) =>
+    [
+        .. turning.Select(d =>
         {
-            var other = (int[])facts.Clone();
+            var term = sheet.Terms[sheet.FactCount + d];
+            return new Turn(term.Name, phrases.Ask(sheet.Bound.Sheet.Name, term.Name), term.Values[one.Values[d]], term.Values[two.Values[place[d]]], By(here, one, d), By(there, two, place[d]));
+        }),
+    ];
+
+    private static RuledBy By(Table table, Cell cell, int decision) =>
+        RuledBy.Of(table.Sheet, table.Sheet.Bound.Clauses[cell.Clauses[decision]], table.Sheet.FactCount + decision);
+
+    /// <summary>
+    /// One fact changed that turns the ruling; best when it matters only in the code to be learnt, then when both codes agree afterwards, and
+    /// better when it is not what the play is about. What is not told
+    /// may not matter in the second play either.
+    /// </summary>
+    private Twin? Twin(int[] facts, List<int> kept, List<int> told, List<int> turning)
+    {
+        var (first, then) = (here.At(facts)!, there.At(facts)!);
+        // a slide shows so many of them: what differs has to be among these
+        var shown = turning.Take(PlayRows.TurnsInARow).ToList();
+        (Twin Twin, int Score)? best = null;
+        foreach (var fact in kept)
             for (var v = 0; v < sheet.Terms[fact].Values.Count; v++)
             {
                 if (v == facts[fact] || (sheet.Domain[fact] & there.Sheet.Domain[fact] & 1UL << v) == 0) continue;
+                var other = (int[])facts.Clone();
                 other[fact] = v;
-                if (here.At(other) is not { } one || there.At(other) is not { } two || turning.Any(d => one.Values[d] != two.Values[place[d]])) continue;
-                var decision = sheet.Terms[sheet.FactCount + turning[0]];
-                return $"{teller.Sentence(fact, v)} Then both: {decision.Values[one.Values[turning[0]]]}.";
+                if (here.At(other) is not { } one || there.At(other) is not { } two || teller.Given(fact, v) == teller.Given(fact, facts[fact])) continue;
+                var (known, learnt) = (Turns(shown, first, one, d => d), Turns(shown, then, two, d => place[d]));
+                if (known + learnt == 0) continue;
+                var space = Enumerable.Range(0, facts.Length).Select(t => told.Contains(t) ? 1UL << other[t] : sheet.Domain[t] & there.Sheet.Domain[t]).ToArray();
+                if (!Still(here, space, turning, d => one.Values[d], d => d) || !Still(there, space, turning, d => two.Values[place[d]], d => place[d])) continue;
+                var alike = turning.TrueForAll(d => one.Values[d] == two.Values[place[d]]);
+                var score = (learnt > 0 ? 4 : 0) + (known == 0 ? 2 : 0) + (alike ? 3 : 0) - (teller.Leads.Contains(fact) ? 3 : 0);
+                if (best is { } b && score <= b.Score) continue;
+                best = (new(teller.Sentence(fact, facts[fact]), teller.Sentence(fact, v), [.. told.Select(t => teller.Given(t, other[t]))], Turned(turning, one, two)), score);
             }
-        }
-        return null;
+        return best?.Twin;
     }
+
+    private static int Turns(List<int> turning, Cell before, Cell after, Func<int, int> at) => turning.Count(d => before.Values[at(d)] != after.Values[at(d)]);
 }

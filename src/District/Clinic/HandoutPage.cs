@@ -1,37 +1,43 @@
 using System.Text;
+using Umpirage.District.Diamonds;
 using static Umpirage.District.Clinic.Markup;
 
 namespace Umpirage.District.Clinic;
 
-/// <summary>What is handed out: every difference with its source, and a quiz; and the key to it. For printing on paper.</summary>
+/// <summary>What is handed out: plays to rule, what many believe, every difference with its source; and the key. For printing on paper.</summary>
 public static class HandoutPage
 {
-    /// <summary>The handout: plays to rule first, then everything that differs.</summary>
-    public static string Html(Lesson lesson, LessonPlan plan)
+    /// <summary>The handout: plays to rule first, then everything that differs; <paramref name="linked"/>: its looks are taken from paper.css beside it.</summary>
+    public static string Html(Lesson lesson, LessonPlan plan, IReadOnlyDictionary<string, Picture> pictures, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: handout");
+        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: handout", linked);
         page.AppendLine($"<h1>{Safe(LessonMaker.Upper(lesson.Title))}</h1><p>Handout for {Safe(lesson.Audience)}s. Codes: {Safe(lesson.Here.Address.ToString())} and {Safe(lesson.There.Address.ToString())}. Advice from a stated edition; the printed rule book and local authority rule.</p>");
         page.AppendLine("<h2>Rule these plays under both codes</h2><ol class=\"quiz\">");
         foreach (var contrast in lesson.Quiz)
-            page.AppendLine($"<li><p>{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
-        page.AppendLine("</ol><h2 class=\"new\">What is counted and measured</h2>");
-        page.AppendLine($"<table><tr><th>Subject</th><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+            page.AppendLine($"<li><p>{Figure(pictures, contrast.Sheet, contrast.Given)}{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
+        page.AppendLine("</ol>");
+        if (lesson.Beliefs.Count > 0)
+        {
+            page.AppendLine($"<h2>What many believe, and what {Safe(there)} says</h2><table><tr><th>Many believe</th><th>The play</th><th>{Safe(there)}</th></tr>");
+            foreach (var b in lesson.Beliefs) page.AppendLine($"<tr><td>“{Safe(b.Belief.Said)}”</td><td>{Safe(b.Situation)}</td><td>{Safe(b.Belief.Decision)}: <b>{Safe(b.Ruled)}</b>{By(b.By)}</td></tr>");
+            page.AppendLine("</table>");
+        }
+        page.AppendLine($"<h2>What is counted and measured</h2><table class=\"numbers\"><tr><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         foreach (var row in lesson.Numbers)
-            page.AppendLine($"<tr><td>{Safe(row.Sheet)}</td><td>{Safe(row.Name)}</td><td>{Safe(row.Here)}<small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b><small>{Safe(row.ThereSource)}</small></td></tr>");
+            page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(row.Name))}</b>{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : $", {Safe(row.Sheet)}")}</td><td>{Safe(row.Here)} <small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b> <small>{Safe(row.ThereSource)}</small></td></tr>");
         page.AppendLine("</table>");
         foreach (var caution in lesson.Numbers.Select(n => n.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
         if (lesson.Only.Count > 0)
         {
             page.AppendLine("<h2>Subjects that only one game knows</h2><table>");
-            foreach (var row in lesson.Only) page.AppendLine($"<tr><td>{Safe(LessonMaker.Upper(row.Game))} only</td><td><b>{Safe(row.Sheet)}</b></td><td>{Safe(row.About)}</td></tr>");
+            foreach (var row in lesson.Only) page.AppendLine($"<tr><td>{Safe(LessonMaker.Upper(row.Game))} only</td><td><b>{Safe(LessonMaker.Upper(row.Sheet))}.</b> {Safe(row.About)}</td></tr>");
             page.AppendLine("</table>");
         }
         foreach (var group in lesson.All.GroupBy(c => c.Group))
         {
-            page.AppendLine($"<h2>{Safe(plan.Groups[group.Key])}</h2><table class=\"plays\"><tr><th>The play, and when it differs</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
-            foreach (var contrast in group)
-                page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(contrast.Sheet))}.</b> {Safe(contrast.Situation)}<small>Differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.</small></td><td>{Side(contrast, t => t.Here, t => t.HereBy)}</td><td>{Side(contrast, t => t.There, t => t.ThereBy)}</td></tr>");
+            page.AppendLine($"<h2>{Safe(plan.Groups[group.Key])}</h2><table class=\"plays\"><tr><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+            foreach (var plays in PlayRows.Of([.. group])) Rows(page, plays);
             page.AppendLine("</table>");
             foreach (var caution in group.Select(c => c.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
             foreach (var follow in lesson.Follows.Where(f => f.Group == group.Key))
@@ -40,11 +46,23 @@ public static class HandoutPage
         return End(page);
     }
 
+    internal static string Figure(IReadOnlyDictionary<string, Picture> pictures, string sheet, IReadOnlyList<string> given) =>
+        pictures.TryGetValue(sheet, out var picture) && Drawing.Of(picture, given) is { } drawing
+            ? $"<span class=\"figure\">{drawing.Svg}<small>{string.Join(", ", drawing.Legend.Select(l => $"{l.Letter} {l.Name}"))}</small></span>" : "";
+
+    private static void Rows(StringBuilder page, PlayRows plays)
+    {
+        var named = $"<b>{Safe(LessonMaker.Upper(plays.Sheet))}.</b>";
+        if (plays.Rows.Count > 1) page.AppendLine($"<tr class=\"all\"><td colspan=\"3\">{named} {Safe(string.Join(' ', plays.Common))}</td></tr>");
+        foreach (var (contrast, told) in plays.Rows)
+            page.AppendLine($"<tr><td{(plays.Rows.Count > 1 ? " class=\"part\"" : "")}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td><td>{Side(contrast, t => t.Here, t => t.HereBy)}</td><td>{Side(contrast, t => t.There, t => t.ThereBy)}</td></tr>");
+    }
+
     /// <summary>The key to the quiz.</summary>
-    public static string Key(Lesson lesson)
+    public static string Key(Lesson lesson, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: key");
+        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: key", linked);
         page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><tr><th></th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         for (var i = 0; i < lesson.Quiz.Count; i++)
         {
@@ -55,18 +73,21 @@ public static class HandoutPage
     }
 
     private static string Side(Contrast contrast, Func<Turn, string> ruled, Func<Turn, RuledBy> by) =>
-        string.Join("", contrast.Turns.Select(t => $"<div>{Safe(t.Decision)}: <b>{Safe(ruled(t))}</b></div>")) + By(by(contrast.Turns[0]));
+        string.Join("; ", contrast.Turns.Select(t => $"{Safe(t.Decision)}: <b>{Safe(ruled(t))}</b>")) + By(by(contrast.Turns[0]));
 
     private static string By(RuledBy by) => $"<small>{Safe(LessonMaker.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
 
-    private static StringBuilder Begin(string title) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>{Safe(title)}</title><style>").Append(Style).AppendLine("</style></head><body>");
+    internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body>");
 
-    private static string End(StringBuilder page) => page.AppendLine("</body></html>").ToString();
+    internal static string End(StringBuilder page) => page.AppendLine("</body></html>").ToString();
 
-    private const string Style = """
-        html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:12pt;line-height:1.3;color:#111;background:#fff}body{max-width:190mm;margin:8mm auto;padding:0 4mm}h1{font-size:22pt;line-height:1.15;margin:0 0 3mm}h2{font-size:16pt;margin:7mm 0 2mm;break-after:avoid}
-        table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:1.1mm 1.6mm;text-align:left;vertical-align:top}tr{break-inside:avoid}thead,tr:first-child th{background:#eee}small{display:block;font-size:9.5pt;line-height:1.2;color:#222;margin-top:.6mm}.plays{table-layout:fixed}.plays th:first-child{width:44%}
-        .quiz li{break-inside:avoid;margin-bottom:4mm}.quiz p{margin:0 0 1mm}.blank{display:flex;gap:6mm}.blank span{flex:1;border-bottom:1px solid #111;height:10mm}.new{break-before:page}
-        @media print{@page{margin:11mm}body{margin:0;max-width:none;padding:0}}
+    /// <summary>How printed pages look.</summary>
+    public const string Style = """
+        html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:11pt;line-height:1.25;color:#111;background:#fff}body{max-width:190mm;margin:8mm auto;padding:0 4mm}h1{font-size:20pt;line-height:1.15;margin:0 0 2mm}h2{font-size:14.5pt;margin:5mm 0 1.5mm;break-after:avoid}p{margin:0 0 2mm}
+        table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:.8mm 1.4mm;text-align:left;vertical-align:top}tr{break-inside:avoid}tr:first-child th{background:#eee}small{display:block;font-size:9pt;line-height:1.15;color:#111;margin-top:.4mm}.plays{table-layout:fixed}.plays th:first-child{width:40%}.plays .all{break-after:avoid}.plays .all td{background:#f4f4f4}.part{padding-left:4mm}
+        .numbers small{display:inline}.clock p{margin:.6mm 0;font-size:10pt}.own{background:#e3f0ff;padding:1mm 2mm}
+        .quiz{columns:2;column-gap:8mm;padding-left:6mm}.quiz li{break-inside:avoid;margin-bottom:3mm}.quiz p{margin:0 0 1mm}.figure{float:right;width:30mm;margin:0 0 1mm 3mm;text-align:center}.figure svg{width:30mm;height:30mm;border:1px solid #555}.quiz li::after{content:"";display:block;clear:both}.choices{list-style:none;margin:0;padding:0}.blank{display:flex;flex-direction:column}.blank span{border-bottom:1px solid #111;height:9mm}
+        @media screen and (max-width:800px){html{font-size:18px}body{padding:0 2mm}small,.clock p{font-size:16px}.quiz{columns:1}tr,td,th{display:block;border:0}tr{border-bottom:2px solid #111;padding:2mm 0}}
+        @media print{@page{margin:10mm}body{margin:0;max-width:none;padding:0}}
         """;
 }

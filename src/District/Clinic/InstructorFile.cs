@@ -49,39 +49,48 @@ public sealed record InstructorFile(IReadOnlyList<Wish> Wishes)
         return findings.Count > before ? null : new InstructorFile(wishes);
     }
 
-    /// <summary>The wishes that stay, those of differences that are gone among them: nothing an instructor wrote is thrown away.</summary>
-    internal IReadOnlyList<Wish> Kept(IReadOnlyList<Contrast> now) => [.. Wishes.Where(w => w.Show is not null || w.Seconds is not null || w.Note is not null || now.Any(c => c.Key == w.Key))];
-
     /// <summary>What went stale: differences that are gone, and those whose rulings, rules or sources are not what they were.</summary>
-    internal IReadOnlyList<string> Stale(IReadOnlyList<Contrast> now)
+    internal IReadOnlyList<Stale> Stale(IReadOnlyList<Contrast> now)
     {
-        var stale = new List<string>();
+        var stale = new List<Stale>();
         foreach (var wish in Wishes.Where(w => w.Print is not null))
         {
             var contrast = now.FirstOrDefault(c => c.Key == wish.Key);
             var noted = wish.Note is null ? "" : $"; your note: {wish.Note.ReplaceLineEndings(" / ")}";
-            if (contrast is null) stale.Add($"gone: {wish.Name}{noted}");
-            else if (contrast.Print != wish.Print) stale.Add($"changed: {wish.Name}; now {contrast.Turns[0].Here} / {contrast.Turns[0].There}{noted}");
+            if (contrast is null) stale.Add(new(wish.Key, $"gone: {wish.Name}{noted}"));
+            else if (contrast.Print != wish.Print) stale.Add(new(wish.Key, $"changed: {wish.Name}; now {contrast.Turns[0].Here} / {contrast.Turns[0].There}{noted}"));
         }
         if (Wishes.Any(w => w.Print is not null))
-            stale.AddRange(now.Where(c => Wishes.All(w => w.Key != c.Key)).Select(c => $"new: {Name(c)}"));
+            stale.AddRange(now.Where(c => Wishes.All(w => w.Key != c.Key)).Select(c => new Stale(c.Key, $"new: {Name(c)}")));
         return stale;
     }
 
     private static string Name(Contrast c) => $"{c.Sheet}: {c.Turns[0].Decision}: {c.Turns[0].Here} / {c.Turns[0].There}";
 
-    /// <summary>The file to be written: what the instructor wrote, kept, and every difference with what it says now.</summary>
-    public static string Write(Lesson lesson)
+    /// <summary>These wishes with one more, or with another in its place.</summary>
+    public InstructorFile With(Wish wish) => new([.. Wishes.Where(w => w.Key != wish.Key), Wishes.FirstOrDefault(w => w.Key == wish.Key) is { } old ? wish with { Print = wish.Print ?? old.Print } : wish]);
+
+    /// <summary>
+    /// The file to be written: what the instructor wrote, kept, and every difference with what it says now. What went stale and has not been
+    /// <paramref name="seen"/> stays stale.
+    /// </summary>
+    public static string Write(Lesson lesson, bool seen = true)
     {
+        var first = lesson.Wishes.All(w => w.Print is null);
         var text = new StringBuilder();
         text.AppendLine($"# Yours: {lesson.Title}.");
         text.AppendLine("# Under each difference you may write   show: slide | row | no      seconds: 40      note: what you want to say");
         text.AppendLine("# Make the lesson again with the same folder: what you wrote stays, and you are told what the code has changed since. Leave the lines 'said' alone.");
         var wishes = lesson.Wishes.ToDictionary(w => w.Key);
         foreach (var slide in lesson.Slides.Where(s => s.Kind != SlideKind.Pair)) Part(text, "slide", slide.Key, slide.Title, wishes.GetValueOrDefault(slide.Key), null);
-        foreach (var contrast in lesson.All) Part(text, "difference", contrast.Key, Name(contrast), wishes.GetValueOrDefault(contrast.Key), contrast.Print);
+        foreach (var contrast in lesson.All.Where(c => seen || first || wishes.ContainsKey(c.Key)))
+        {
+            var wish = wishes.GetValueOrDefault(contrast.Key);
+            Part(text, "difference", contrast.Key, Name(contrast), wish, seen ? contrast.Print : wish?.Print ?? contrast.Print);
+        }
         var known = lesson.Slides.Select(s => s.Key).Concat(lesson.All.Select(c => c.Key)).ToHashSet();
-        foreach (var gone in lesson.Wishes.Where(w => !known.Contains(w.Key))) Part(text, gone.Print is null ? "slide" : "difference", gone.Key, gone.Name.StartsWith("(gone) ", StringComparison.Ordinal) ? gone.Name : $"(gone) {gone.Name}", gone, gone.Print);
+        foreach (var gone in lesson.Wishes.Where(w => !known.Contains(w.Key) && (!seen || w.Show is not null || w.Seconds is not null || w.Note is not null)))
+            Part(text, gone.Print is null ? "slide" : "difference", gone.Key, !seen || gone.Name.StartsWith("(gone) ", StringComparison.Ordinal) ? gone.Name : $"(gone) {gone.Name}", gone, gone.Print);
         return text.ToString();
     }
 

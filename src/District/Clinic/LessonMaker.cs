@@ -4,45 +4,49 @@ using Umpirage.Rules.Ground;
 namespace Umpirage.District.Clinic;
 
 /// <summary>
-/// Makes a lesson from the computed crossover. Every difference gets a place: the subjects asked about most a slide of their own with one drawn play, the
-/// others a row of a table at the end of their group; as many slides of their own as the time allows.
+/// Makes a lesson from the computed crossover. Every difference gets a place: the subjects asked about most a slide of their own with a pair of plays, the
+/// others a row of a table at the end of their group; as many slides of their own as the time allows. Time is counted by the words to be read.
 /// </summary>
 public static class LessonMaker
 {
-    /// <summary>Makes the lesson; null with the reasons when the audience is unknown or even tables alone take longer than the plan allows.</summary>
-    /// <param name="asked">How often each subject is asked about; subjects not named count as 0.</param>
-    public static Lesson? Of(Codebook book, PhraseBook phrases, LessonPlan plan, Code here, Code there, string audience, IReadOnlyDictionary<string, int> asked, InstructorFile edits, List<Finding> findings)
+    /// <summary>Makes the lesson; null with the reasons when the audience is unknown or even tables alone take longer than the minutes allow.</summary>
+    /// <param name="minutes">Minutes for the slides; null: as the plan says.</param>
+    public static Lesson? Of(Syllabus syllabus, Code here, Code there, string audience, InstructorFile edits, List<Finding> findings, int? minutes = null)
     {
+        var plan = syllabus.Plan;
         if (!plan.Audiences.TryGetValue(audience, out var groups))
         {
             findings.Add(new(FindingKind.UnknownWord, "lesson", 0, $"there is no audience '{audience}'; {Words.Offer(audience, [.. plan.Audiences.Keys])}"));
             return null;
         }
         var before = findings.Count;
-        var differences = Crossover.Of(book, here, there, findings).Where(d => !d.Same && groups.Contains(d.Sheet.Group)).OrderBy(d => Place(groups, d.Sheet.Group)).ToList();
+        var allowed = (minutes ?? plan["minutes"]) * 60;
+        var differences = Crossover.Of(syllabus.Book, here, there, findings).Where(d => !d.Same && groups.Contains(d.Sheet.Group)).OrderBy(d => Place(groups, d.Sheet.Group)).ToList();
         var follows = new List<Follow>();
-        List<Contrast> all = [.. differences.Where(d => d.Rulings.Count > 0).SelectMany(d => Contrasts(book, phrases, here, there, d, follows, findings))
+        List<Contrast> all = [.. differences.Where(d => d.Rulings.Count > 0).SelectMany(d => Contrasts(syllabus, here, there, d, follows, findings))
             .GroupBy(c => c.Key).SelectMany(g => g.Select((c, i) => i == 0 ? c : c with { Key = $"{c.Key}-{i + 1}" }))];
-        List<NumberRow> numbers = [.. differences.SelectMany(d => d.Values.Select(v => new NumberRow(d.Sheet.Name, v.Name, v.Here.Value, v.There.Value, v.Here.Citation.ToString(), v.There.Citation.ToString(), phrases.Caution(d.Sheet.Group))))];
+        List<NumberRow> numbers = [.. differences.SelectMany(d => d.Values.Select(v => new NumberRow(d.Sheet.Name, v.Name, v.Here.Value, v.There.Value, v.Here.Citation.ToString(), v.There.Citation.ToString(), syllabus.Phrases.Caution(d.Sheet.Group))))];
         List<OnlyRow> only = [.. differences.Where(d => d.OnlyIn is not null).Select(d => new OnlyRow(d.Sheet.Name, d.Sheet.About, d.OnlyIn!))];
+        List<Refuted> beliefs = [.. Refuting.Of(syllabus.Book, syllabus.Phrases, syllabus.Beliefs, there, findings).Where(b => groups.Contains(b.Group)).OrderByDescending(b => syllabus.Asked.GetValueOrDefault(b.Belief.Sheet))];
         if (findings.Count > before) return null;
         var wishes = edits.Wishes.ToDictionary(w => w.Key);
         List<Contrast> shown = [.. all.Where(c => wishes.GetValueOrDefault(c.Key)?.Show != "no")];
-        // one play a subject, the plainest: the fewest facts, the most rulings turned
-        var firsts = shown.GroupBy(c => c.Sheet).Select(g => g.OrderBy(c => c.Given.Count - 2 * c.Turns.Count).ThenBy(c => c.Key, StringComparer.Ordinal).First())
-            .Where(c => wishes.GetValueOrDefault(c.Key)?.Show != "row").OrderByDescending(c => asked.GetValueOrDefault(c.Sheet)).ToList();
+        // one play a subject: first of all one with a second play beside it, then the plainest, with the fewest facts and the most rulings turned
+        var firsts = shown.GroupBy(c => c.Sheet).Select(g => g.OrderBy(c => c.Weakness).ThenBy(c => c.Given.Count - 2 * c.Turns.Count).ThenBy(c => c.Key, StringComparer.Ordinal).First())
+            .Where(c => wishes.GetValueOrDefault(c.Key)?.Show != "row").OrderBy(c => c.Weakness).ThenByDescending(c => syllabus.Asked.GetValueOrDefault(c.Sheet)).ToList();
         List<Contrast> always = [.. shown.Where(c => wishes.GetValueOrDefault(c.Key)?.Show == "slide")];
         var (known, learnt) = Markup.Names(here, there);
         var title = $"{learnt} for those who know {known}";
         for (var own = firsts.Count; own >= 0; own--)
         {
-            HashSet<string> pairs = [.. firsts.Take(own).Concat(always).Select(c => c.Key)];
-            var slides = Slides(plan, groups, here, there, title, audience, shown, pairs, numbers, only, wishes);
-            if (slides.Sum(s => s.Seconds) > plan["minutes"] * 60) continue;
-            var quiz = firsts.Concat(shown.OrderByDescending(c => asked.GetValueOrDefault(c.Sheet))).DistinctBy(c => c.Key).Take(plan["questions"]).ToList();
-            return new(here, there, audience, title, slides, all, numbers, only, follows, edits.Kept(all), edits.Stale(all), quiz);
+            List<Contrast> pairs = [.. firsts.Take(own).Concat(always).Distinct()];
+            var slides = Slides(plan, groups, title, audience, shown, pairs, numbers, only, beliefs, wishes);
+            if (slides.Sum(s => s.Seconds) > allowed) continue;
+            var quiz = firsts.Concat(shown.OrderByDescending(c => syllabus.Asked.GetValueOrDefault(c.Sheet))).DistinctBy(c => c.Key).Take(plan["questions"]).ToList();
+            return new(here, there, audience, title, slides, all, numbers, only, follows, beliefs, edits.Wishes, edits.Stale(all), quiz);
         }
-        findings.Add(new(FindingKind.ImpossibleValue, "lesson", 0, $"the differences do not fit in {plan["minutes"]} minutes even as tables; allow more minutes in codes/lessons/plan.txt or name a narrower audience"));
+        var needed = Slides(plan, groups, title, audience, shown, always, numbers, only, beliefs, wishes).Sum(s => s.Seconds);
+        findings.Add(new(FindingKind.ImpossibleValue, "lesson", 0, $"the differences do not fit in {allowed / 60} minutes even as tables, which take {(needed + 59) / 60}; allow more minutes or name a narrower audience"));
         return null;
     }
 
@@ -52,30 +56,38 @@ public static class LessonMaker
         return groups.Count;
     }
 
-    private static IEnumerable<Contrast> Contrasts(Codebook book, PhraseBook phrases, Code here, Code there, SheetDifference difference, List<Follow> follows, List<Finding> findings) =>
-        Bank.Table(book, difference.Sheet, here, findings) is { } one && Bank.Table(book, difference.Sheet, there, findings) is { } two ? new ContrastMaker(one, two, phrases).Of(difference.Rulings, follows) : [];
+    private static IEnumerable<Contrast> Contrasts(Syllabus syllabus, Code here, Code there, SheetDifference difference, List<Follow> follows, List<Finding> findings) =>
+        Bank.Table(syllabus.Book, difference.Sheet, here, findings) is { } one && Bank.Table(syllabus.Book, difference.Sheet, there, findings) is { } two ? new ContrastMaker(one, two, syllabus.Phrases).Of(difference.Rulings, follows) : [];
 
     private static List<Slide> Slides(
-        LessonPlan plan, IReadOnlyList<string> groups, Code here, Code there, string title, string audience, List<Contrast> shown, HashSet<string> pairs, List<NumberRow> numbers, List<OnlyRow> only, Dictionary<string, Wish> wishes)
+        LessonPlan plan, IReadOnlyList<string> groups, string title, string audience, List<Contrast> shown, List<Contrast> pairs, List<NumberRow> numbers, List<OnlyRow> only, List<Refuted> beliefs, Dictionary<string, Wish> wishes)
     {
-        var slides = new List<Slide> { new("opening", SlideKind.Opening, $"A lesson for {audience}s", title, plan["seconds opening"], [], [], []) };
+        var slides = new List<Slide> { new("opening", SlideKind.Opening, $"A lesson for {audience}s", title, plan["seconds opening"]) };
+        var believed = Parts([.. beliefs.Take(plan["beliefs"])], plan["rows beliefs"]);
+        slides.AddRange(believed.Select((rows, i) => new Slide($"beliefs {i + 1}", SlideKind.Beliefs, "True or not?", Counted("What many believe", i, believed.Count), plan["seconds belief"] * rows.Count) { Beliefs = rows }));
         var counted = Parts(numbers, plan["rows numbers"]);
-        slides.AddRange(counted.Select((rows, i) => new Slide($"numbers {i + 1}", SlideKind.Numbers, "Numbers first", Counted("What is counted and measured", i, counted.Count), plan["seconds numbers"], [], rows, [])));
+        slides.AddRange(counted.Select((rows, i) => new Slide($"numbers {i + 1}", SlideKind.Numbers, "Numbers first", Counted("What is counted and measured", i, counted.Count), plan["seconds numbers"]) { Numbers = rows }));
         foreach (var group in groups)
         {
             var mine = shown.Where(c => Words.Same(c.Group, group)).ToList();
             var named = plan.Groups[group];
-            slides.AddRange(mine.Where(c => pairs.Contains(c.Key)).Select(c => new Slide(c.Key, SlideKind.Pair, named, Upper(c.Sheet), plan["seconds pair"], [c], [], [])));
-            // rows of one subject stay together
-            var rows = mine.Where(c => !pairs.Contains(c.Key)).ToList();
+            var own = pairs.Where(c => Words.Same(c.Group, group)).ToList();
+            slides.AddRange(own.Select(c => new Slide(c.Key, SlideKind.Pair, named, Upper(c.Sheet), Math.Max(plan["seconds pair"], plan.Reading(Count(c)))) { Contrasts = [c] }));
+            var rows = mine.Except(own).ToList();
             var tables = Tables(rows, plan["rows table"]);
-            slides.AddRange(tables.Select((part, i) => new Slide($"{group} {i + 1}", SlideKind.Table, named, Counted(mine.Count == rows.Count ? named : $"{named}: more", i, tables.Count), plan["seconds row"] * part.Count, part, [], [])));
+            slides.AddRange(tables.Select((part, i) => new Slide($"{group} {i + 1}", SlideKind.Table, named, Counted(own.Count == 0 ? named : $"{named}: more", i, tables.Count), plan.Reading(PlayRows.Of(part).Sum(r => r.Words))) { Contrasts = part }));
         }
         var alone = Parts(only, plan["rows only"]);
-        slides.AddRange(alone.Select((rows, i) => new Slide($"only {i + 1}", SlideKind.Only, "Only in one game", Counted("Subjects that the other game does not know", i, alone.Count), plan["seconds only"], [], [], rows)));
-        slides.Add(new("closing", SlideKind.Closing, $"A lesson for {audience}s", "Take home", plan["seconds closing"], [], [], []));
+        slides.AddRange(alone.Select((rows, i) => new Slide($"only {i + 1}", SlideKind.Only, "Only in one game", Counted("Subjects that the other game does not know", i, alone.Count), plan["seconds only"]) { Only = rows }));
+        slides.Add(new("closing", SlideKind.Closing, $"A lesson for {audience}s", "Take home", plan["seconds closing"]));
         return [.. slides.Select(s => wishes.GetValueOrDefault(s.Key) is { } wish ? s with { Seconds = wish.Seconds ?? s.Seconds, Note = wish.Note } : s)];
     }
+
+    /// <summary>Words of a pair that the room reads: both plays, and what is ruled on them.</summary>
+    private static int Count(Contrast c) => c.Told.Sum(PlayRows.Count) + (c.Twin is { } twin ? PlayRows.Count(twin.Second) + Count(twin.Turns) : 0) + Count(c.Turns);
+
+    private static int Count(IReadOnlyList<Turn> turns) =>
+        turns.Take(PlayRows.TurnsInARow).Sum(t => PlayRows.Count(t.Ask) + PlayRows.Count(t.Here) + PlayRows.Count(t.There)) + PlayRows.Count(turns[0].HereBy.Why) + PlayRows.Count(turns[0].ThereBy.Why);
 
     private static string Counted(string title, int part, int parts) => parts <= 1 ? title : $"{title} ({part + 1} of {parts})";
 
@@ -97,23 +109,16 @@ public static class LessonMaker
     private static List<List<Contrast>> Tables(List<Contrast> rows, int each, int most)
     {
         var tables = new List<List<Contrast>>();
-        var lines = 0;
         foreach (var row in rows)
         {
-            var needed = Math.Max(Lines(row.Sheet.Length + 2 + row.Situation.Length, PlayWide), Math.Max(Ruled(row, t => t.Here), Ruled(row, t => t.There)));
-            if (tables.Count == 0 || tables[^1].Count == each || lines + needed > most) { tables.Add([]); lines = 0; }
+            if (tables.Count == 0 || tables[^1].Count == each || PlayRows.Of([.. tables[^1], row]).Sum(r => r.Lines) > most) tables.Add([]);
             tables[^1].Add(row);
-            lines += needed;
         }
         return tables;
     }
 
-    private static int Ruled(Contrast row, Func<Turn, string> side) => row.Turns.Take(DeckPage.TurnsInARow).Sum(t => Lines(t.Decision.Length + 2 + side(t).Length, RulingWide));
-
-    // characters that fit in a line of the two columns, and lines that fit under a slide's heading, at the size of DeckPage's tables
-    private const int PlayWide = 49, RulingWide = 20, SlideLines = 15;
-
-    private static int Lines(int length, int wide) => (length + wide - 1) / wide;
+    // lines that fit under a slide's heading, at the size of DeckPage's tables
+    private const int SlideLines = 15;
 
     internal static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

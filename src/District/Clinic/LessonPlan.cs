@@ -12,10 +12,13 @@ public sealed class LessonPlan
     public Dictionary<string, string> Groups { get; } = new(StringComparer.OrdinalIgnoreCase);
 
     private static readonly string[] Needed =
-        ["minutes", "seconds opening", "seconds pair", "seconds row", "seconds numbers", "seconds only", "seconds closing", "rows table", "rows numbers", "rows only", "questions"];
+        ["minutes", "seconds opening", "seconds pair", "seconds belief", "seconds numbers", "seconds only", "seconds closing", "rows table", "rows numbers", "rows only", "rows beliefs", "beliefs", "words a minute", "questions"];
 
     /// <summary>A number of the plan: "minutes", "seconds pair", "rows table".</summary>
     public int this[string name] => numbers[name];
+
+    /// <summary>Seconds in which so many words are read.</summary>
+    public int Reading(int words) => (int)Math.Ceiling(words * 60.0 / this["words a minute"]);
 
     /// <summary>Reads a plan; null, with every fault, when something is missing or cannot be read.</summary>
     public static LessonPlan? Read(string file, string text, Codebook book, List<Finding> findings)

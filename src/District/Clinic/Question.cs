@@ -1,4 +1,5 @@
 using System.Text;
+using Umpirage.District.Diamonds;
 
 namespace Umpirage.District.Clinic;
 
@@ -19,6 +20,9 @@ public sealed record Question(
 
     /// <summary>What a learner forgets and learns: a rule of a subject in one game, however it is asked.</summary>
     public string Unit { get; } = $"{Code.Split('/')[0]}: {Sheet}: {Rule}: {Decision}";
+
+    /// <summary>The situation drawn, as the picture of its sheet draws it; null when nothing of it can be drawn.</summary>
+    public Drawing? Drawn(IReadOnlyDictionary<string, Picture> pictures) => pictures.TryGetValue(Sheet, out var picture) ? Drawing.Of(picture, Given) : null;
 
     /// <summary>The question as a .play file, its answer as what is expected.</summary>
     public string Play

@@ -87,7 +87,7 @@ internal sealed class QuestionMaker(Table table, PhraseBook phrases, Answers ans
         var setting = clause.Then.First(s => s.Decision == entry.Decision);
         var citation = setting.Value.Parameter is { } parameter ? sheet.Values[parameter].Citation : sheet.Code.Cite(clause.Clause);
         var id = Stamp.Of($"{sheet.Code.Address with { Date = null }}|{sheet.Bound.Sheet.Name}|{decision.Name}|{string.Join('|', given)}");
-        return new(id, sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Code.Address.ToString(), decision.Name, clause.Id, teller.Tell(told, facts),
+        return new(id, sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Code.Address.ToString(), decision.Name, clause.Id, string.Join(' ', teller.Tell(told, facts)),
             given, phrases.Ask(sheet.Bound.Sheet.Name, decision.Name), Choices(entry, facts, kept, id), Because.Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } reason ? Because.Fill(sheet, reason) : null,
             citation.ToString(), citation.Verified, phrases.Caution(sheet.Bound.Sheet.Group));
     }

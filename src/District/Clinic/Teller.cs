@@ -1,3 +1,4 @@
+using System.Globalization;
 using Umpirage.Rules.Codes;
 
 namespace Umpirage.District.Clinic;
@@ -14,12 +15,24 @@ internal sealed class Teller(CodeSheet sheet, PhraseBook phrases, CodeSheet? als
         return phrases.Fact(term.Sheet, term.Name, term.Values[value]) ?? $"{LessonMaker.Upper(term.Name)}: {term.Values[value]}.";
     }
 
+    /// <summary>The sentence for "fact is value" or "fact is number" as it stands in a play.</summary>
+    public string Said(string given)
+    {
+        foreach (var term in sheet.Bound.Facts.Where(f => given.StartsWith(f.Name + " is ", StringComparison.OrdinalIgnoreCase)))
+        {
+            var value = given[(term.Name.Length + 4)..].Trim();
+            if (double.TryParse(value, CultureInfo.InvariantCulture, out var number) && phrases.Number(term.Sheet, term.Name, number, term.Term.Band?.Unit ?? "") is { } counted) return counted;
+            if (phrases.Fact(term.Sheet, term.Name, value) is { } sentence) return sentence;
+        }
+        return LessonMaker.Upper(given) + ".";
+    }
+
     /// <summary>What is told: the scene, then the facts that make it plain what the play is about, then the others in the sheet's order.</summary>
-    public string Tell(IReadOnlyCollection<int> told, int[] facts)
+    public IReadOnlyList<string> Tell(IReadOnlyCollection<int> told, int[] facts)
     {
         var leads = Leads;
         var sentences = told.OrderBy(t => leads.Contains(t) ? 0 : 1).ThenBy(t => t).Select(t => Sentence(t, facts[t]));
-        return string.Join(" ", phrases.Setting(sheet.Bound.Sheet.Name) is { } setting ? sentences.Prepend(setting) : sentences);
+        return [.. phrases.Setting(sheet.Bound.Sheet.Name) is { } setting ? sentences.Prepend(setting) : sentences];
     }
 
     /// <summary>The facts that are always told.</summary>

@@ -1,18 +1,23 @@
+using System.Globalization;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Diamonds;
 
 /// <summary>Who or what stands somewhere in a picture.</summary>
-public enum Figure { Runner, Fielder, Batter, Pitcher, Ball, Foot, Umpire }
+public enum Figure { Runner, Fielder, Batter, Pitcher, Ball, Foot, Umpire, Hand, Clock, Now }
 
 /// <summary>When a fact has a value, a figure stands at a spot.</summary>
 public sealed record Placing(string Said, Figure Figure, string Spot);
 
+/// <summary>A fact that is a number, shown on the line of its view by a figure.</summary>
+public sealed record Scaling(string Fact, Figure Figure, double Low, double High);
+
 /// <summary>How a subject is pictured: a view, and what stands where for which fact.</summary>
-public sealed record Picture(string Sheet, View View, IReadOnlyList<Placing> Placings)
+public sealed record Picture(string Sheet, View View, IReadOnlyList<Placing> Placings, IReadOnlyList<Scaling> Scalings)
 {
-    private const string Form = "write 'fact is value: runner at spot', figures being runner, fielder, batter, pitcher, ball, foot, umpire";
+    private const string Form = "write 'fact is value: runner at spot', figures being runner, fielder, batter, pitcher, ball, foot, umpire, hand, clock, now";
+    private const string ScaleForm = "write 'fact: clock from 0 to 30' for a fact that is a number";
 
     /// <summary>What stands in the picture of a play of which this is said.</summary>
     public IEnumerable<Placing> Of(IReadOnlyList<string> said) => Placings.Where(p => said.Any(s => Words.Same(s, p.Said)));
@@ -25,6 +30,7 @@ public sealed record Picture(string Sheet, View View, IReadOnlyList<Placing> Pla
         Sheet? sheet = null;
         View? view = null;
         var placings = new List<Placing>();
+        var scalings = new List<Scaling>();
         foreach (var line in SourceLine.Of(text))
         {
             if (line.Text.StartsWith("Picture:", StringComparison.Ordinal))
@@ -43,6 +49,12 @@ public sealed record Picture(string Sheet, View View, IReadOnlyList<Placing> Pla
             }
             if (sheet is null || view is null) continue;
             var colon = line.Text.LastIndexOf(": ", StringComparison.Ordinal);
+            if (view.Scale)
+            {
+                if (Scaled(line.Text, sheet) is { } scaling) scalings.Add(scaling);
+                else Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; {ScaleForm} of '{sheet.Name}'");
+                continue;
+            }
             var at = colon < 0 ? -1 : line.Text.IndexOf(" at ", colon, StringComparison.Ordinal);
             if (at < 0) { Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; {Form}"); continue; }
             var (said, figure, spot) = (line.Text[..colon].Trim(), line.Text[(colon + 2)..at].Trim(), line.Text[(at + 4)..].Trim());
@@ -53,6 +65,15 @@ public sealed record Picture(string Sheet, View View, IReadOnlyList<Placing> Pla
         }
         if (sheet is null && findings.Count == before) Fault(FindingKind.UnreadableLine, 0, "the picture names no sheet; begin with 'Picture: sheet'");
         if (view is null && findings.Count == before) Fault(FindingKind.UnreadableLine, 0, $"the picture names no view; add 'view: name', one of {Words.Or([.. Views.All.Select(v => v.Name)])}");
-        return findings.Count > before ? null : new(sheet!.Name, view!, placings);
+        return findings.Count > before ? null : new(sheet!.Name, view!, placings, scalings);
+    }
+
+    private static Scaling? Scaled(string text, Sheet sheet)
+    {
+        var words = text.Split([':', ' '], StringSplitOptions.RemoveEmptyEntries);
+        if (words is not [.., var figure, "from", var low, "to", var high] || !Enum.TryParse<Figure>(figure, ignoreCase: true, out var known) || !Enum.IsDefined(known)) return null;
+        var fact = text[..Math.Max(0, text.LastIndexOf(':'))].Trim();
+        if (!double.TryParse(low, CultureInfo.InvariantCulture, out var from) || !double.TryParse(high, CultureInfo.InvariantCulture, out var to) || to <= from) return null;
+        return sheet.Facts.Any(f => f.Band is not null && Words.Same(f.Name, fact)) ? new(fact, known, from, to) : null;
     }
 }

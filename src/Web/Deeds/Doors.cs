@@ -26,6 +26,7 @@ public static class Doors
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
+        LessonDeeds.Map(app);
         CallDeeds.Map(app);
         SwapDeeds.Map(app);
         MentorDeeds.Map(app);

@@ -1,0 +1,53 @@
+using System.Text;
+using static Umpirage.District.Clinic.Markup;
+
+namespace Umpirage.District.Clinic;
+
+/// <summary>What the speaker has in hand: for every slide the time on the clock, what to do, and what stands behind it. For printing on paper.</summary>
+public static class NotesPage
+{
+    public static string Html(Lesson lesson, bool linked = false)
+    {
+        var page = HandoutPage.Begin($"{LessonMaker.Upper(lesson.Title)}: notes", linked);
+        page.AppendLine($"<h1>{Safe(LessonMaker.Upper(lesson.Title))}: speaker's notes</h1><p>{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s. In the browser the arrow keys turn the slides and n shows these notes.</p><table class=\"clock\"><tr><th>Clock</th><th>Slide</th><th>What to say and do</th></tr>");
+        var at = 0;
+        for (var i = 0; i < lesson.Slides.Count; i++)
+        {
+            var slide = lesson.Slides[i];
+            page.AppendLine($"<tr><td>{OnTheClock(at)}</td><td>{i + 1}</td><td><b>{Safe(slide.Title)}</b>{Of(lesson, slide)}</td></tr>");
+            at += slide.Seconds;
+        }
+        return HandoutPage.End(page.AppendLine("</table>"));
+    }
+
+    /// <summary>The notes of one slide.</summary>
+    internal static string Of(Lesson lesson, Slide slide)
+    {
+        var (here, there) = Names(lesson.Here, lesson.There);
+        var notes = new StringBuilder($"<p>{Do(slide.Kind)}</p>");
+        if (slide.Note is { } note) notes.Append($"<p class=\"own\">{Safe(note).Replace("\n", "<br>")}</p>");
+        foreach (var b in slide.Beliefs) notes.Append($"<p>{Safe(LessonMaker.Upper(b.Belief.Sheet))}: {Safe(b.By.Why)} [{Safe(b.By.Rule)}] That it is believed: {Safe(b.Belief.Source)}.</p>");
+        foreach (var contrast in slide.Contrasts)
+        {
+            if (lesson.Wishes.FirstOrDefault(w => w.Key == contrast.Key)?.Note is { } said && slide.Kind != SlideKind.Pair) notes.Append($"<p class=\"own\">{Safe(contrast.Sheet)}: {Safe(said).Replace("\n", "<br>")}</p>");
+            notes.Append($"<p><b>{Safe(LessonMaker.Upper(contrast.Sheet))}</b>: differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.");
+            foreach (var turn in contrast.Turns)
+                notes.Append($" {Safe(LessonMaker.Upper(turn.Decision))}: {Safe(here)} <b>{Safe(turn.Here)}</b> [{turn.HereBy.Rule}: {Safe(turn.HereBy.Title)}; {Safe(turn.HereBy.Source)}], {Safe(there)} <b>{Safe(turn.There)}</b> [{turn.ThereBy.Rule}: {Safe(turn.ThereBy.Title)}; {Safe(turn.ThereBy.Source)}].");
+            notes.Append("</p>");
+        }
+        if (slide.Numbers.Count > 0) notes.Append($"<p>{string.Join(" ", slide.Numbers.Select(row => $"{Safe(LessonMaker.Upper(row.Name))}: {Safe(row.HereSource)} / {Safe(row.ThereSource)}."))}</p>");
+        return notes.ToString();
+    }
+
+    private static string Do(SlideKind kind) => kind switch
+    {
+        SlideKind.Opening => "Hand out the paper. Say how long it takes, and when questions are taken.",
+        SlideKind.Beliefs => "Read out what is believed. Hands up who agrees. Then the ruling.",
+        SlideKind.Pair => "Read both plays. Let the room rule the first by the code they know. Then the new one, and why. Then the second play: one fact is otherwise.",
+        SlideKind.Table => "Let the room rule the first row before they read the last column; the rest is reading.",
+        SlideKind.Numbers => "Do not read the numbers out. Ask which of them surprises.",
+        SlideKind.Only => "Name the subjects. They need a lesson of their own.",
+        SlideKind.Closing => "Collect questions that stayed open.",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+}
