@@ -68,6 +68,7 @@ public static class Desk
         services.AddScoped(all => { var store = settings.Place.Open(); store.Codes = () => all.GetRequiredService<Shelf>().Book; if (settings.StandsAt is { } stands) store.Today = DateOnly.FromDateTime(stands); return store; });
         services.AddScoped<Sitting>();
         services.AddSingleton(new Shelf(settings, settings.Place.Open));
+        services.AddSingleton(all => new Classroom(settings, all.GetRequiredService<Shelf>(), settings.Place.Open));
         services.AddRazorComponents();
         services.AddAntiforgery(o => { o.Cookie.SameSite = SameSiteMode.Strict; o.SuppressXFrameOptionsHeader = true; });
         services.AddIdentityCore<Account>(identity =>

@@ -24,6 +24,5 @@ internal static class PlanDeeds
         }).Needs(Deed.PlanSchedule);
     }
 
-    private static IResult Told(string field, string found, string allowed) =>
-        Doors.Show<Parts.FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[new FieldFault(field, found, allowed)] }, StatusCodes.Status422UnprocessableEntity);
+    private static IResult Told(string field, string found, string allowed) => Doors.Faulty(new FieldFault(field, found, allowed));
 }

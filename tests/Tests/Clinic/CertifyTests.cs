@@ -13,9 +13,9 @@ public class CertifyTests
     private static IReadOnlyList<CertificateKind> Read()
     {
         var findings = new List<Finding>();
-        var kinds = CertificateReader.Read("certificates.txt", File.ReadAllText(Folder.Of("codes", "clinic", "certificates.txt")), Shelf.Codes, findings);
+        var book = CertificateReader.Read("certificates.txt", File.ReadAllText(Folder.Of("codes", "clinic", "certificates.txt")), Shelf.Codes, findings);
         Assert.Empty(findings);
-        return kinds!;
+        return book!.Kinds;
     }
 
     private static IReadOnlyList<TestForm> Forms(CertificateKind kind, string edition = "2026")
