@@ -6,6 +6,7 @@ using Umpirage.District.Clinic;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 using Umpirage.Rules.Codes;
 
 namespace Umpirage.Store;
@@ -43,6 +44,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<Pairing> Pairings => Set<Pairing>();
     public DbSet<HomePlace> Homes => Set<HomePlace>();
     public DbSet<Visit> Visits => Set<Visit>();
+    public DbSet<Evaluation> Evaluations => Set<Evaluation>();
     public DbSet<Coordination> Coordinations => Set<Coordination>();
     public DbSet<GameOver> Endings => Set<GameOver>();
     public DbSet<ElsewhereGame> Elsewhere => Set<ElsewhereGame>();

@@ -5,6 +5,7 @@ using Umpirage.District.Clinic;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 
 namespace Umpirage.Store;
 
@@ -125,6 +126,21 @@ internal static class Shape
             v.Property(x => x.Position).HasConversion<string>();
             OfPerson<Visit>(v, nameof(Visit.Person));
             OfPerson<Visit>(v, nameof(Visit.By));
+        });
+        model.Entity<Evaluation>(e =>
+        {
+            e.HasKey(x => x.Key);
+            e.HasIndex(x => x.Umpire);
+            e.Ignore(x => x.Position);
+            e.Ignore(x => x.Steps);
+            e.Ignore(x => x.Strong);
+            e.Ignore(x => x.ToWorkOn);
+            e.Ignore(x => x.Mark);
+            e.Ignore(x => x.Halo);
+            e.Ignore(x => x.Visit);
+            OfPerson<Evaluation>(e, nameof(Evaluation.Umpire));
+            OfPerson<Evaluation>(e, nameof(Evaluation.Evaluator));
+            e.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<Account>().Property(a => a.Person).HasMaxLength(64);
     }

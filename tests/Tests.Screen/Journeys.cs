@@ -31,24 +31,8 @@ public class JourneysInAFile(FileDesk desk, Browser browser) : Journeys(desk, br
 public class JourneysOnAServer(ServerDesk desk, Browser browser) : Journeys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>What people do at the desk, in a real browser.</summary>
-public abstract class Journeys(DemoDesk demo, Browser browser)
+public abstract class Journeys(DemoDesk demo, Browser browser) : AtTheDesk(demo, browser)
 {
-    private const string Seat = "seat";
-
-    private async Task<IPage> Open(string path, string seat = "chief", bool phone = false)
-    {
-        Browser.Needed();
-        Assert.SkipWhen(demo.Desk is null, "needs a PostgreSQL server; ./test.sh starts one");
-        var page = await browser.Page(demo.Desk!.Address, phone);
-        await page.Context.AddCookiesAsync([new() { Name = Seat, Value = seat, Url = demo.Desk.Address.ToString() }]);
-        await page.GotoAsync(path);
-        return page;
-    }
-
-    private DistrictStore Store() => demo.Desk!.Place.Open();
-
-    private static ILocator Heading(IPage page, string name) => page.GetByRole(AriaRole.Heading, new() { Name = name });
-
     [Fact]
     public async Task Today_shows_the_most_urgent_first_and_leads_to_it()
     {

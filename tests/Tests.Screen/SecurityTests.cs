@@ -13,13 +13,13 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan"]),
-        ("assigner", ["people", "letters"]),
-        ("umpire-001", ["people", "letters", "questions", "eligible"]),
-        ("umpire-050", ["eligible"]),
-        ("youth-01", ["eligible"]),
-        ("guardian-01", []),
-        ("president-tarnholt", ["people", "options", "eligible", "count"]),
+        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan"]),
+        ("assigner", ["crews", "sets", "people", "letters"]),
+        ("umpire-001", ["crews", "people", "letters", "questions", "eligible"]),
+        ("umpire-050", ["crews", "eligible"]),
+        ("youth-01", ["crews", "eligible"]),
+        ("guardian-01", ["crews"]),
+        ("president-tarnholt", ["crews", "people", "options", "eligible", "count"]),
         ("safety-tarnholt", ["people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
         ("coordinator-01", ["eligible"]),
@@ -32,7 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/schedule", "public"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
     ];
 
@@ -42,6 +42,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
+        ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
@@ -122,7 +123,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         string[] paths =
         [
             "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
-            $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/questions", "/letters/new?part=a&to=youth-01",
+            $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
         ];
         paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
         var wrong = new List<string>();

@@ -8,12 +8,13 @@ internal static class ClockVerb
 {
     public static int Run(Request request)
     {
-        var (rest, time) = request.Option("--at");
-        if (rest.Words.Count != 1) { Console.Error.WriteLine("name one clock file: ./umpirage clock demo/thunder.clock --at 18:52"); return Verb.Unusable; }
-        var file = rest.Words[0];
+        var options = new Options(request, ["--at"]);
+        if (options.Words.Count != 1) options.Faults.Add("which clock file?");
+        if (options.Faulty("write: ./umpirage clock demo/thunder.clock --at 18:52")) return Verb.Unusable;
+        var (file, time) = (options.Words[0], options.Text("--at"));
         if (!File.Exists(file)) { Console.Error.WriteLine($"there is no file '{file}'"); return Verb.Unusable; }
         var findings = new List<Finding>();
-        var reading = Read(rest, file, time, findings);
+        var reading = Read(request, file, time, findings);
         foreach (var finding in findings) Console.Error.WriteLine(finding);
         if (reading is null) return Verb.Unusable;
         if (request.Json) Json.Write(reading);

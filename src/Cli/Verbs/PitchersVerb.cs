@@ -13,26 +13,11 @@ internal static class PitchersVerb
     public static int Run(Request request)
     {
         if (request.Words.FirstOrDefault() == "plan") return PitchingPlanVerb.Run(request with { Words = [.. request.Words.Skip(1)] });
-        DateOnly? on = null;
-        string? team = null, game = null;
-        var (opponent, underWay) = (false, false);
+        var options = new Options(request, ["--on", "--team", "--game"], ["--opponent", "--at-bat"]);
+        var (on, team, game, opponent, underWay) = (options.Day("--on"), options.Text("--team"), options.Text("--game"), options.Has("--opponent"), options.Has("--at-bat"));
+        if (options.Words.Count > 0 || (on is null && options.Faults.Count == 0)) options.Faults.Add("who pitches on which day?");
+        if (options.Faulty(Form)) return Verb.Unusable;
         var faults = new List<string>();
-        for (var i = 0; i < request.Words.Count; i++)
-            switch (request.Words[i])
-            {
-                case "--on" when i + 1 < request.Words.Count:
-                    if (DateOnly.TryParseExact(request.Words[++i], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) on = day;
-                    else faults.Add($"'{request.Words[i]}' is no day; write it 2026-05-16");
-                    break;
-                case "--team" when i + 1 < request.Words.Count: team = request.Words[++i]; break;
-                case "--game" when i + 1 < request.Words.Count: game = request.Words[++i]; break;
-                case "--opponent": opponent = true; break;
-                case "--at-bat": underWay = true; break;
-                default: faults.Add($"cannot read '{request.Words[i]}'; {Form}"); break;
-            }
-        if (on is null && faults.Count == 0) faults.Add(Form);
-        foreach (var fault in faults) Console.Error.WriteLine(fault);
-        if (faults.Count > 0) return Verb.Unusable;
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
         if (team is not null && store.Teams.Find(team) is null) faults.Add($"there is no team '{team}'; {Words.Offer(team, [.. store.Teams.Select(t => t.Key)])}");

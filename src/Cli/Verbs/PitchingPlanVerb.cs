@@ -12,21 +12,14 @@ internal static class PitchingPlanVerb
 
     public static int Run(Request request)
     {
-        (request, var teamKey) = request.Option("--team");
-        (request, var fromAs) = request.Option("--from");
-        (request, var toAs) = request.Option("--to");
-        (request, var inningAs) = request.Option("--inning");
-        var likely = new HashSet<string>();
-        for (; request.Option("--likely") is (var others, { } game); request = others) likely.Add(game);
-        var faults = new List<string>();
-        if (teamKey is null || request.Words.Count > 0) faults.Add(Form);
-        if (!CodeAddress.TryDate(fromAs ?? "", out var from)) faults.Add($"--from is '{fromAs}'; write a day as 2026-05-18");
-        if (!CodeAddress.TryDate(toAs ?? "", out var to)) faults.Add($"--to is '{toAs}'; write a day as 2026-05-24");
-        if (to < from && faults.Count == 0) faults.Add($"--to is '{toAs}'; it may not be before --from");
-        var inning = PitchingPlanner.PitchesAnInning;
-        if (inningAs is not null && (!int.TryParse(inningAs, out inning) || inning is < 5 or > 40)) faults.Add($"--inning is '{inningAs}'; an inning may cost 5 to 40 pitches");
-        foreach (var fault in faults) Console.Error.WriteLine(fault);
-        if (faults.Count > 0) return Verb.Unusable;
+        var options = new Options(request, ["--team", "--from", "--to", "--likely", "--inning"]);
+        var (teamKey, first, last, likely) = (options.Text("--team"), options.Day("--from"), options.Day("--to"), options.All("--likely").ToHashSet());
+        var inning = options.Count("--inning", 5, 40, "the pitches of an inning,") ?? PitchingPlanner.PitchesAnInning;
+        if (options.Words.Count > 0) options.Faults.Add($"found '{options.Words[0]}'; allowed are options only");
+        foreach (var missing in new[] { "--team", "--from", "--to" }.Where(o => options.Text(o) is null)) options.Faults.Add($"{missing} is missing");
+        if (last < first) options.Faults.Add($"--to: found '{options.Text("--to")}'; it may not be before --from");
+        if (options.Faulty(Form)) return Verb.Unusable;
+        var (from, to) = (first!.Value, last!.Value);
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
         if (store.Teams.Find(teamKey) is not { } team) { Console.Error.WriteLine($"there is no team '{teamKey}'; {Words.Offer(teamKey!, [.. store.Teams.Select(t => t.Key)])}"); return Verb.Unusable; }
@@ -38,7 +31,7 @@ internal static class PitchingPlanVerb
         foreach (var finding in found) Console.Error.WriteLine(finding);
         if (found.Count > 0) return Verb.Unusable;
         foreach (var unknown in likely.Where(l => !coming.Contains(l))) Console.Error.WriteLine($"--likely: '{unknown}' is no game of {teamKey} in these days; {Words.Offer(unknown, coming)}");
-        if (games.Count == 0) { Console.Error.WriteLine($"{teamKey} has no game ahead from {fromAs} to {toAs}"); return Verb.Unusable; }
+        if (games.Count == 0) { Console.Error.WriteLine($"{teamKey} has no game ahead from {CodeAddress.Day(from)} to {CodeAddress.Day(to)}"); return Verb.Unusable; }
         var arms = PitchingBook.Planned(store, codes, teamKey!, from);
         var plan = PitchingPlanner.Plan(teamKey!, [.. arms.Select(a => new Starter(a.Ledger, a.Own))], games, new(), inning);
         var names = arms.ToDictionary(a => a.Place.Player, a => $"#{a.Place.Jersey} {a.Name}");

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Umpirage.District.Calendar;
 using Umpirage.District.Demo;
 using Umpirage.District.People;
@@ -15,29 +14,22 @@ internal static class RepairVerb
 
     public static int Run(Request request)
     {
-        var words = request.Words.ToList();
-        var save = words.Remove("--save");
-        request = request with { Words = words };
-        var closedAs = new List<string>();
-        for (; request.Option("--closed") is (var others, { } closed); request = others) closedAs.Add(closed);
-        (request, var waitingAs) = request.Option("--waiting");
-        (request, var toldAs) = request.Option("--told");
-        (request, var secondsAs) = request.Option("--seconds");
-        if (request.Words.Count > 0 || (closedAs.Count == 0 && waitingAs is null)) { Console.Error.WriteLine(Form); return Verb.Unusable; }
+        var options = new Options(request, ["--closed", "--waiting", "--told", "--seconds"], ["--save"]);
+        var (closedAs, save, told) = (options.All("--closed"), options.Has("--save"), options.Moment("--told"));
+        var (waiting, seconds) = (options.Count("--waiting", 0, 9999, "how many games rained out before are to be placed too,"), options.Number("--seconds", 0.1, 600, "seconds") ?? 8);
+        if (options.Words.Count > 0 || (closedAs.Count == 0 && options.Text("--waiting") is null)) options.Faults.Add("what is closed, and on which day?");
+        if (options.Faulty(Form)) return Verb.Unusable;
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
 
         var schedule = Timetable.Of(store, Library.Codes(request));
         var faults = new List<string>();
         var closures = closedAs.Select(c => Closed(schedule.Surroundings, c, faults)).OfType<Blackout>().Distinct().ToList();
-        var now = toldAs is null ? store.Today.ToDateTime(request.Data is null && request.Postgres is null ? TimeOnly.FromDateTime(Oslemoor.Now) : TimeOnly.FromDateTime(DateTime.Now)) : default;
-        if (toldAs is not null && !DateTime.TryParseExact(toldAs, "yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out now)) faults.Add($"--told is '{toldAs}'; write the moment at which everybody is told as 2026-05-21T15:00");
-        if (!int.TryParse(waitingAs ?? "0", NumberStyles.None, CultureInfo.InvariantCulture, out var waiting)) faults.Add($"--waiting is '{waitingAs}'; write how many games rained out before are to be placed too");
-        if (!double.TryParse(secondsAs ?? "8", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) || seconds is <= 0 or > 600) faults.Add($"--seconds is '{secondsAs}'; it may be up to 600");
+        var now = told ?? store.Today.ToDateTime(request.Data is null && request.Postgres is null ? TimeOnly.FromDateTime(Oslemoor.Now) : TimeOnly.FromDateTime(DateTime.Now));
         foreach (var fault in faults) Console.Error.WriteLine(fault);
         if (faults.Count > 0) return Verb.Unusable;
 
-        string[] wait = [.. schedule.All.Where(g => g.Status == GameStatus.RainedOut && g.Start < now).OrderByDescending(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal).Take(waiting).Select(g => g.Key)];
+        string[] wait = [.. schedule.All.Where(g => g.Status == GameStatus.RainedOut && g.Start < now).OrderByDescending(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal).Take(waiting ?? 0).Select(g => g.Key)];
         var asked = Replanning.Of(schedule, closures, now, wait);
         using var stop = new CancellationTokenSource();
         // the last good plan stands when somebody stops the search

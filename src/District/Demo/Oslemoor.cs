@@ -32,13 +32,21 @@ public static class Oslemoor
             new(BlackoutOf.District, DistrictFacts.Only, new(2026, 7, 3), new(2026, 7, 5), "district fair"), new(BlackoutOf.Diamond, plan.Diamonds[1].Key, new(2026, 3, 28), new(2026, 4, 5), "field work"),
             new(BlackoutOf.Team, concert.Home, concert.Day, concert.Day, "school concert"),
         ];
+        List<Assignment> crews = [.. Crews(plan, folk, games, dice)];
         return
         [
             Facts, .. plan.Leagues, .. plan.Divisions.Select(d => d.Division), .. plan.Parks, .. plan.Diamonds, .. teams, .. folk.People, .. folk.Roles, .. folk.Guardianships, .. folk.Officials,
-            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. Crews(plan, folk, games, dice), .. players, .. places,
+            .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. crews, .. players, .. places,
             .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
+            .. new Evaluations(plan, folk, games, crews, new Dice(seed + 2)).Make(),
         ];
     }
+
+    /// <summary>How many steps lower than others the evaluator of that number marks in the demonstration, so that a fit has something known to find: -0.6 to +0.7.</summary>
+    public static double Severity(int trainer) => -0.6 + 1.3 * (trainer * 5 % Folk.Trainers) / (Folk.Trainers - 1);
+
+    /// <summary>The evaluator who gives every item the same step in most visits.</summary>
+    public const int AllAlike = 6;
 
     /// <summary>The week that holds two things which a schedule must not have, so that there is something to find.</summary>
     private const int FaultyWeek = 8;

@@ -9,7 +9,7 @@ public sealed record PlannedDivision(Division Division, string Game, int Teams, 
 /// <summary>What the demonstration district is made from: the small tables of demo/oslemoor, as text.</summary>
 public sealed record Plan(
     IReadOnlyList<League> Leagues, IReadOnlySet<(string League, string Game)> Plays, IReadOnlyList<PlannedDivision> Divisions,
-    IReadOnlyList<Park> Parks, IReadOnlyList<Diamond> Diamonds, IReadOnlyList<string> Given, IReadOnlyList<string> Family, IReadOnlyList<string> TeamNames)
+    IReadOnlyList<Park> Parks, IReadOnlyList<Diamond> Diamonds, IReadOnlyList<string> Given, IReadOnlyList<string> Family, IReadOnlyList<string> TeamNames, IReadOnlyList<Observation> Observations)
 {
     /// <param name="text">Gives the text of a file by its name.</param>
     public static Plan Read(Func<string, string> text)
@@ -23,7 +23,8 @@ public sealed record Plan(
                 new(r["division"], r["code"], Number(r["crew"]), r["youth base"] == "yes"), r["code"].Split('/')[0], Number(r["teams"]), Number(r["base path"]), Number(r["roster"])))],
             [.. Rows(text("parks.csv")).Select(r => new Park(r["park"], r["name"], double.Parse(r["latitude"], CultureInfo.InvariantCulture), double.Parse(r["longitude"], CultureInfo.InvariantCulture)))],
             [.. Rows(text("diamonds.csv")).Select(r => new Diamond(r["diamond"], r["park"], r["name"], Number(r["base path"]), r["lit"] == "yes"))],
-            names["given"], names["family"], names["team"]);
+            names["given"], names["family"], names["team"],
+            [.. Rows(text("evaluations.csv")).Select(r => new Observation(r["form"], r["about"], r["strength"], r["goal"], r["own view"]))]);
     }
 
     private static int Number(string text) => int.Parse(text, CultureInfo.InvariantCulture);

@@ -4,7 +4,8 @@ namespace Umpirage.District.People;
 public enum Deed
 {
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
-    SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts,
+    SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts, Evaluate, SeeEvaluations,
+    SeeVisits, SeeForecast, PlanClinic,
     Drill, SeeTraining, Teach, Certify,
 }
 
@@ -21,9 +22,9 @@ public static class Access
 
     private static readonly Dictionary<(Role, Deed), Reach> Table = Read(
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
-        (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters]),
-        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.SeeTraining, Deed.Teach]),
-        (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption]),
+        (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters, Deed.SeeVisits, Deed.SeeForecast]),
+        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.PlanClinic, Deed.SeeTraining, Deed.Teach]),
+        (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption, Deed.SeeForecast]),
         (Role.President, Reach.District, [Deed.SeeEligibility]),
         (Role.SafetyOfficer, Reach.League, [Deed.SeePeople, Deed.SeeClearances]),
         (Role.Manager, Reach.Team, [Deed.SeePitching, Deed.CountPitches]),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Umpirage.District.People;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 
@@ -7,8 +8,12 @@ namespace Umpirage.District.Visits;
 /// <summary>One item of a form: what is looked at, and what was seen at some steps of the scale; steps between are between.</summary>
 public sealed record FormItem(string Id, string Title, IReadOnlyDictionary<int, string> Anchors);
 
-/// <summary>A form for a position.</summary>
-public sealed record Form(string Id, string Title, IReadOnlyList<FormItem> Items);
+/// <summary>A form; its id begins with the position it is for: "plate", "base", "base crew of three".</summary>
+public sealed record Form(string Id, string Title, IReadOnlyList<FormItem> Items)
+{
+    /// <summary>The position a form's id names; null when it names none.</summary>
+    public static Position? PositionOf(string id) => Words.Same(id.Split(' ')[0], nameof(Position.Plate)) ? Position.Plate : Words.Same(id.Split(' ')[0], nameof(Position.Base)) ? Position.Base : null;
+}
 
 /// <summary>A band of levels, from its lower edge up.</summary>
 public sealed record Band(double From, string Name);
@@ -54,6 +59,7 @@ public sealed class FormBook
         }
         if (book.High == 0) Fault(0, "there is no scale; begin with 'scale: 1 to 5'");
         foreach (var missing in Needed.Where(n => !book.numbers.ContainsKey(n))) Fault(0, $"'{missing}' is missing");
+        foreach (var form in book.Forms.Where(f => Form.PositionOf(f.Id) is null)) Fault(0, $"the form '{form.Id}' does not begin with its position, plate or base");
         foreach (var form in book.Forms)
             foreach (var bare in form.Items.Where(i => !i.Anchors.ContainsKey(book.Low) || !i.Anchors.ContainsKey(book.High)))
                 Fault(0, $"item '{bare.Id}' of '{form.Id}' does not say what is seen at {book.Low} and at {book.High}");

@@ -9,7 +9,7 @@ namespace Umpirage.District.Visits;
 /// </summary>
 /// <param name="Band">The band of the level; null when it may not or cannot be told, and <paramref name="Why"/> says why.</param>
 /// <param name="Reach">The bands the 95 % interval touches.</param>
-public sealed record Result(string Umpire, string? Band, IReadOnlyList<string> Reach, (double Low, double High)? Interval, string Why, IReadOnlyList<string> Strengths, IReadOnlyList<string> Goals, int? MoreVisits);
+public sealed record Result(string Umpire, string? Band, IReadOnlyList<string> Reach, (double Low, double High)? Interval, string Why, IReadOnlyList<string> Strengths, IReadOnlyList<Goal> Goals, int? MoreVisits);
 
 /// <summary>Works out results with the evaluators' strictness taken out, and what the design of the visits cannot carry.</summary>
 public static class Results
@@ -21,25 +21,28 @@ public static class Results
     public static IReadOnlyList<Result> Of(FormBook forms, IReadOnlyList<Evaluation> evaluations, IReadOnlyList<string> umpires, IReadOnlySet<string> minors)
     {
         var linked = Linked(evaluations);
-        var fit = Severity.Fit([.. evaluations.Where(e => linked.Contains(e.Evaluator)).Select(e => new Mark(e.Umpire, e.Evaluator, e.Mark))]);
+        var fit = Fit(evaluations, linked);
         int? more = fit is { PersonVariance: > 1e-6 } ? fit.MarksFor(GoodEnough) : null;
-        return [.. umpires.Select(u => One(forms, [.. evaluations.Where(e => e.Umpire == u).OrderByDescending(e => e.Day)], u, minors.Contains(u), linked, fit, more))];
+        return [.. umpires.Select(u => One(forms, [.. evaluations.Where(e => e.Umpire == u).OrderByDescending(e => e.On)], u, minors.Contains(u), linked, fit, more))];
     }
 
     private static Result One(FormBook forms, List<Evaluation> mine, string umpire, bool minor, IReadOnlySet<string> linked, SeverityFit? fit, int? more)
     {
-        List<string> strengths = [.. mine.SelectMany(e => e.Strengths).Distinct().Take(forms.Strengths)], goals = [.. mine.SelectMany(e => e.Goals).Distinct().Take(forms.Goals)];
+        List<string> strengths = [.. mine.SelectMany(e => e.Strong).Distinct().Take(forms.Strengths)];
+        List<Goal> goals = [.. mine.SelectMany(e => e.ToWorkOn).DistinctBy(g => g.About).Take(forms.Goals)];
         Result None(string why, int? visits = null) => new(umpire, null, [], null, why, strengths, goals, visits);
         if (minor) return None("for a young umpire there are strengths and goals, never a level");
         var evaluators = mine.Select(e => e.Evaluator).Distinct().Count();
         if (mine.Count < forms.Evaluations || evaluators < forms.Evaluators)
-            return None($"{mine.Count} evaluations by {evaluators} evaluators; a band takes {forms.Evaluations} by {forms.Evaluators}", Math.Max(forms.Evaluations - mine.Count, forms.Evaluators - evaluators));
+            return None($"{Told(mine.Count, evaluators)}; a band takes {forms.Evaluations} by {forms.Evaluators}", Math.Max(forms.Evaluations - mine.Count, forms.Evaluators - evaluators));
         if (mine.Any(e => !linked.Contains(e.Evaluator))) return None("an evaluator has seen nobody whom others saw, so strictness cannot be told from skill");
         if (fit?.Levels.FirstOrDefault(l => l.Person == umpire) is not { } level) return None("there are too few marks in all");
         List<string> reach = [.. forms.Bands.Where((b, i) => b.From <= level.High && (i + 1 == forms.Bands.Count || forms.Bands[i + 1].From > level.Low)).Select(b => b.Name)];
-        return new(umpire, forms.BandOf(level.Value).Name, reach, (level.Low, level.High), FormattableString.Invariant($"{mine.Count} evaluations by {evaluators} evaluators, their strictness taken out"), strengths, goals,
+        return new(umpire, forms.BandOf(level.Value).Name, reach, (level.Low, level.High), $"{Told(mine.Count, evaluators)}, their strictness taken out", strengths, goals,
             more is { } needed && needed > mine.Count ? needed - mine.Count : null);
     }
+
+    internal static SeverityFit? Fit(IReadOnlyList<Evaluation> evaluations, IReadOnlySet<string> linked) => Severity.Fit([.. evaluations.Where(e => linked.Contains(e.Evaluator)).Select(e => new Mark(e.Umpire, e.Evaluator, e.Mark))]);
 
     /// <summary>Evaluators who hang together with the largest group through umpires whom both have seen.</summary>
     public static IReadOnlySet<string> Linked(IReadOnlyList<Evaluation> evaluations)
@@ -60,19 +63,5 @@ public static class Results
         return best;
     }
 
-    /// <summary>What is to be talked about: evaluators who mark everything alike, who share too few umpires, or who lean far.</summary>
-    public static IReadOnlyList<string> Remarks(FormBook forms, IReadOnlyList<Evaluation> evaluations)
-    {
-        var remarks = new List<string>();
-        var linked = Linked(evaluations);
-        var fit = Severity.Fit([.. evaluations.Where(e => linked.Contains(e.Evaluator)).Select(e => new Mark(e.Umpire, e.Evaluator, e.Mark))]);
-        foreach (var mine in evaluations.GroupBy(e => e.Evaluator).OrderBy(g => g.Key, StringComparer.Ordinal))
-        {
-            var shared = mine.Select(e => e.Umpire).Distinct().Count(u => evaluations.Any(e => e.Umpire == u && e.Evaluator != mine.Key));
-            if (shared < forms.Shared) remarks.Add($"{mine.Key} shares {shared} umpires with other evaluators; {forms.Shared} are needed to know the strictness");
-            if (mine.Count(e => e.Halo) is > 0 and var halo && halo * 2 >= mine.Count()) remarks.Add($"{mine.Key} gave every item the same step in {halo} of {mine.Count()} visits");
-            if (fit?.Lean.GetValueOrDefault(mine.Key) is { } lean && Math.Abs(lean) >= 0.5) remarks.Add(FormattableString.Invariant($"{mine.Key} marks {Math.Abs(lean):0.0} steps {(lean > 0 ? "higher" : "lower")} than the others"));
-        }
-        return remarks;
-    }
+    private static string Told(int evaluations, int evaluators) => $"{evaluations} evaluation{(evaluations == 1 ? "" : "s")} by {evaluators} evaluator{(evaluators == 1 ? "" : "s")}";
 }

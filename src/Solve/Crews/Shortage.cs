@@ -3,7 +3,7 @@ using Umpirage.District.Crews;
 namespace Umpirage.Solve.Crews;
 
 /// <summary>Tells of places that stay open which constraints keep how many people from them.</summary>
-internal static class Shortage
+public static class Shortage
 {
     /// <summary>Counted for the place alone in the plan as it is: the first constraint, in their order, that keeps somebody.</summary>
     public static IReadOnlyList<OpenPlace> Of(CrewPlan given, IReadOnlyList<CrewGame> games) => In(given.Settled(), games);

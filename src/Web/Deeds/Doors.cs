@@ -20,6 +20,7 @@ public static class Doors
         CertifyDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        CrewDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
         FileDeeds.Map(app);

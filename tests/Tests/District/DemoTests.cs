@@ -1,6 +1,8 @@
 using Umpirage.District.Calendar;
 using Umpirage.District.Demo;
 using Umpirage.District.People;
+using Umpirage.District.Fits;
+using Umpirage.District.Visits;
 
 namespace Umpirage.Tests.District;
 
@@ -116,6 +118,32 @@ public class DemoTests
         Assert.All(filled, a => Assert.Equal(a.Place == "youth base", People[a.Person!].IsMinor));
         var hours = Every<Availability>().ToLookup(h => h.Person);
         Assert.All(filled, a => Assert.Contains(hours[a.Person!], h => h.Day == games[a.Game].Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(games[a.Game].Start)));
+    }
+
+    /// <summary>214 evaluations by 12 evaluators, made with severities from -0.6 to +0.7, which a fit finds again.</summary>
+    [Fact]
+    public void Evaluations_by_evaluators_of_known_severity()
+    {
+        var evaluations = Every<Evaluation>();
+        Assert.Equal((214, 12, 214), (evaluations.Count, evaluations.Select(e => e.Evaluator).Distinct().Count(), evaluations.Select(e => e.Key).Distinct().Count()));
+        var forms = FormBook.Read("forms.txt", File.ReadAllText(Folder.Of("codes", "evaluations", "forms.txt")), [])!;
+        Assert.Empty(evaluations.SelectMany(e => e.Faults(forms, [.. Shelf.Codes.Sheets.Select(s => s.Name)])));
+        var crews = Every<Assignment>().Where(a => a.Person is not null).ToLookup(a => a.Game);
+        var games = Games.ToDictionary(g => g.Key);
+        Assert.All(evaluations, e =>
+        {
+            Assert.Equal(GameStatus.Played, games[e.Game].Status);
+            Assert.Contains(crews[e.Game], a => a.Person == e.Umpire && (a.Place == "plate" ? Position.Plate : Position.Base) == e.Position);
+            Assert.DoesNotContain(crews[e.Game], a => a.Person == e.Evaluator);
+        });
+        Assert.DoesNotContain(evaluations.CountBy(e => (e.Evaluator, games[e.Game].Start)), x => x.Value > 1);
+        var severities = Enumerable.Range(0, 12).Select(Oslemoor.Severity).ToList();
+        Assert.Equal((-0.6, 0.7), (severities.Min(), Math.Round(severities.Max(), 9)));
+        var fit = Severity.Fit([.. evaluations.Select(e => new Umpirage.District.Fits.Mark(e.Umpire, e.Evaluator, e.Mark))])!;
+        for (var i = 0; i < 12; i++) Assert.Equal(0.05 - severities[i], fit.Lean[$"umpire-{i + 1:000}"], 0.35);
+        var results = Results.Of(forms, evaluations, [.. Every<Official>().Select(o => o.Person)], People.Values.Where(p => p.IsMinor).Select(p => p.Key).ToHashSet());
+        Assert.InRange(results.Count(r => r.Band is not null), 20, 50);
+        Assert.Equal([new Remark("umpire-007", "gave every item the same step")], Remark.Of(forms, evaluations).Where(r => r.Says.StartsWith("gave")).Select(r => r with { Says = r.Says[..29] }));
     }
 
     [Fact]

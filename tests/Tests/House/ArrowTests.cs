@@ -28,7 +28,7 @@ public partial class ArrowTests
         ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "Codes", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
-        ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers"]),
+        ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers", "Visits"]),
     ];
 
     private static readonly (string Project, string[] Projects, string[] Packages)[] Buildings =

@@ -3,6 +3,7 @@ using Umpirage.District.Clinic;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 
 namespace Umpirage.Tests.Store;
 
@@ -47,7 +48,8 @@ internal static class Hamlet
         new Approval("youth-1", "mother", new(2026, 3, 1), new(2026, 10, 31)), new Interest("umpire-1", InterestOf.Team, "WRE-2", "child plays there"),
         new Interest("umpire-2", InterestOf.League, "wrenfall", "post"), new Pairing("umpire-1", "umpire-2", PairingKind.Apart, new(2026, 3, 1), new(2026, 10, 31)),
         new Pairing("youth-1", "umpire-2", PairingKind.Mentor, new(2026, 5, 10), new(2026, 5, 24)), new HomePlace("umpire-1", 41.44, -88.25),
-        new Visit("umpire-1", Position.Plate, new(2026, 5, 2), "umpire-2"), new Coordination("G-2", "mother"), new GameOver("G-3", new(2026, 5, 12, 19, 35, 0)),
+        new Visit("umpire-1", Position.Plate, new(2026, 5, 2), "umpire-2"), new Evaluation("G-3/umpire-1/umpire-2", "umpire-1", "umpire-2", new(2026, 5, 12), "G-3", "plate", "SB 12U", 1, 60, "close; to the end", "slot 3; zone 4; timing not seen; moves out 2; rules 4; handling 4; crew 3", "the same zone\nquick", "slot: head still\nappeal: wait", "I lost the slot; \"twice\", I think.", ""),
+        new Coordination("G-2", "mother"), new GameOver("G-3", new(2026, 5, 12, 19, 35, 0)),
         new ElsewhereGame("umpire-2", new(2026, 5, 16, 15, 0, 0), new(2026, 5, 16, 17, 0, 0), "base"),
         new Assignment("G-1", "plate", "umpire-1"), new Assignment("G-1", "base", null), new Assignment("G-2", "plate", "umpire-2"),
         new Player("TAR-1-07", "Mara T."), new Player("WRE-1-02", "Nell O."), new RosterPlace("TAR-1-07", "TAR-1", 7), new RosterPlace("TAR-1-07", "WRE-2", 17),

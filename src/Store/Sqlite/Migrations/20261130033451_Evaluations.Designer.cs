@@ -11,8 +11,8 @@ using Umpirage.Store.Sqlite;
 namespace Umpirage.Store.Sqlite.Migrations
 {
     [DbContext(typeof(SqliteStore))]
-    [Migration("20261130033449_Clinic")]
-    partial class Clinic
+    [Migration("20261130033451_Evaluations")]
+    partial class Evaluations
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -332,151 +332,6 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasIndex("At");
 
                     b.ToTable("Questions");
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Answered", b =>
-                {
-                    b.Property<string>("Person")
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateTime>("At")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Question")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Answer")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Edition")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Form")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("Right")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Seconds")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Sheet")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Unit")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Person", "At", "Question");
-
-                    b.HasIndex("Question");
-
-                    b.ToTable("Answers");
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Attendance", b =>
-                {
-                    b.Property<string>("Person")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Unit")
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly>("Day")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("TaughtBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Person", "Unit", "Day");
-
-                    b.HasIndex("TaughtBy");
-
-                    b.ToTable("Attendances");
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Offer", b =>
-                {
-                    b.Property<string>("Unit")
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly>("Day")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Place")
-                        .HasColumnType("TEXT");
-
-                    b.Property<TimeOnly>("From")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("TaughtBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Unit", "Day", "Place");
-
-                    b.HasIndex("TaughtBy");
-
-                    b.ToTable("Offers");
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Sat", b =>
-                {
-                    b.Property<string>("Person")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Kind")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Form")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("Cut")
-                        .HasColumnType("REAL");
-
-                    b.Property<DateOnly>("Day")
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("Error")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Of")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Position")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Proctor")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Right")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("TalkedBy")
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Person", "Kind", "Form");
-
-                    b.HasIndex("Proctor");
-
-                    b.HasIndex("TalkedBy");
-
-                    b.ToTable("Sittings");
                 });
 
             modelBuilder.Entity("Umpirage.District.Options.LocalOption", b =>
@@ -980,6 +835,75 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("RosterPlaces");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Conditions")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Crew")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Division")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Evaluator")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Game")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Goals")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Marks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("MinutesWatched")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OwnView")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reply")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Strengths")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Umpire")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Evaluator");
+
+                    b.HasIndex("Game");
+
+                    b.HasIndex("Umpire");
+
+                    b.ToTable("Evaluations");
+                });
+
             modelBuilder.Entity("Umpirage.Store.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1250,59 +1174,6 @@ namespace Umpirage.Store.Sqlite.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Umpirage.District.Clinic.Answered", b =>
-                {
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Person")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Attendance", b =>
-                {
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Person")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("TaughtBy")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Offer", b =>
-                {
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("TaughtBy")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("Umpirage.District.Clinic.Sat", b =>
-                {
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Person")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("Proctor")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("Umpirage.District.People.Person", null)
-                        .WithMany()
-                        .HasForeignKey("TalkedBy")
-                        .OnDelete(DeleteBehavior.Restrict);
-                });
-
             modelBuilder.Entity("Umpirage.District.People.Approval", b =>
                 {
                     b.HasOne("Umpirage.District.People.Person", null)
@@ -1490,6 +1361,27 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.HasOne("Umpirage.District.People.Team", null)
                         .WithMany()
                         .HasForeignKey("Team")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Visits.Evaluation", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Evaluator")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Umpire")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
