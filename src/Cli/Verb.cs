@@ -72,6 +72,7 @@ internal static class Verb
           schedule repair --closed all:2026-05-21, schedule undo PLAN   new places for what cannot be played, and back
           clock FILE [--at HH:MM]                                 time left, thunder, dark, what becomes of the game (demo/thunder.clock)
           sun LAT LON DATE [--zone ZONE], heat F RH [CODE]        sunrise and sunset; the heat index and what it asks for
+          sun DIAMOND DATE [--from 17:30 --until 20:00]           the sun over a diamond: in whose eyes, and when
           crews solve|check|forecast --week DATE                  crews by stated priorities; what stays open and why
           crews why PERSON GAME, crews subs GAME                  every reason for no; who else
           diamond, stakeout DIVISION, survey FILE, gear FILE      a field laid out and checked; bats and other gear looked at

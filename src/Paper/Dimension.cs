@@ -2,11 +2,14 @@ using Umpirage.District.Diamonds;
 
 namespace Umpirage.Paper;
 
-/// <summary>A measured distance on a drawing: its ends on the ground, how far aside of them the line is drawn in feet (left of the way from one to the other), its words, and how far along they stand.</summary>
-public sealed record Dimension(At From, At To, double Aside, string Words, double Along = 0.5)
+/// <summary>A measured distance on a drawing: its ends on the ground, how far aside of them the line is drawn in feet (left of the way from one to the other), what is measured, and how far along its words stand.</summary>
+public sealed record Dimension(At From, At To, double Aside, string What, double Along = 0.5)
 {
     /// <summary>Straight from one end to the other.</summary>
-    private static Dimension Of(At from, At to, double aside, string what = "") => new(from, to, aside, $"{what}{(what == "" ? "" : " ")}{Tape.Told(from.To(to))}");
+    private static Dimension Of(At from, At to, double aside, string what = "") => new(from, to, aside, what);
+
+    /// <param name="told">Tells a length in feet.</param>
+    public string Words(Func<double, string> told) => $"{What}{(What == "" ? "" : " ")}{told(From.To(To))}";
 
     /// <summary>What whoever lays out the infield asks first.</summary>
     public static IReadOnlyList<Dimension> OfInfield(Layout layout)

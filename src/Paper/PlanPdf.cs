@@ -10,26 +10,28 @@ public static class PlanPdf
 
     private const double MetreInPoints = 1000 * Pages.Millimetre;
 
-    public static byte[] Of(Layout layout)
+    /// <param name="told">Tells a length in feet; by default in feet and inches.</param>
+    public static byte[] Of(Layout layout, Func<double, string>? told = null)
     {
-        var sheet = StakeOut.Of(layout);
+        told ??= Tape.Told;
+        var sheet = StakeOut.Of(layout, told);
         var under = $"{layout.Code.Address}   {string.Join(" < ", layout.Code.LayerNames)}";
         using var pages = new Pages($"Field plan {layout.Code.Address}", "Advice from a stated edition; the printed rule book and the local authority rule. Print at 100 %: the bar must measure what it says.");
         One(Window.Infield(layout));
         One(Window.Plate(layout));
         pages.Begin("First base, lane and pitcher's plate", under);
         var half = (pages.Bottom - pages.At) / 2;
-        Draw(pages, layout, Window.First(layout), half - 20, titled: true);
+        Draw(pages, layout, Window.First(layout), told, half - 20, titled: true);
         pages.At += 10;
-        Draw(pages, layout, Window.Pitching(layout), pages.Bottom - pages.At, titled: true);
-        One(Window.Whole(layout));
+        Draw(pages, layout, Window.Pitching(layout), told, pages.Bottom - pages.At, titled: true);
+        One(Window.Whole(layout, told));
         List(pages, sheet, under);
         return pages.Bytes();
 
         void One(Window window)
         {
             pages.Begin(window.Name, under);
-            Draw(pages, layout, window, pages.Bottom - pages.At, titled: false);
+            Draw(pages, layout, window, told, pages.Bottom - pages.At, titled: false);
         }
     }
 
@@ -44,7 +46,7 @@ public static class PlanPdf
     /// <summary>Feet of ground as points of paper.</summary>
     private static double Paper(double feet, int scale) => feet * Tape.MetresInAFoot * MetreInPoints / scale;
 
-    private static void Draw(Pages pages, Layout layout, Window window, double tall, bool titled)
+    private static void Draw(Pages pages, Layout layout, Window window, Func<double, string> told, double tall, bool titled)
     {
         const double Legend = 34;
         var scale = Scale(window, pages.Width, tall - Legend - (titled ? 16 : 0));
@@ -56,7 +58,7 @@ public static class PlanPdf
         pen.IntersectClip(new XRect(left, top, wide, high));
         foreach (var bow in layout.Bows) Bow(pen, bow, On, Paper(bow.Radius, scale));
         foreach (var course in layout.Courses) Course(pen, course, On);
-        foreach (var dimension in window.Dimensions) Measure(pen, dimension, On, scale);
+        foreach (var dimension in window.Dimensions) Measure(pen, dimension, told, On, scale);
         foreach (var (words, at) in window.Labels) Words(pen, words, On(at), 0, bold: true);
         pen.Restore(kept);
         pages.At = top + high + 12;
@@ -88,7 +90,7 @@ public static class PlanPdf
         else pen.DrawPolygon(Stroke(course.Made), new XSolidBrush(course.Made == Made.Coloured ? XColors.Orange : XColors.White), corners, XFillMode.Winding);
     }
 
-    private static void Measure(XGraphics pen, Dimension d, Func<At, XPoint> on, int scale)
+    private static void Measure(XGraphics pen, Dimension d, Func<double, string> told, Func<At, XPoint> on, int scale)
     {
         var way = (d.To - d.From) * (1 / d.From.To(d.To));
         var aside = new At(-way.Y, way.X);
@@ -103,7 +105,7 @@ public static class PlanPdf
         foreach (var end in (XPoint[])[from, to]) pen.DrawLine(thin, end.X - 2, end.Y + 2, end.X + 2, end.Y - 2);
         var angle = Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI;
         if (angle is >= 90 or < -90) angle += angle > 0 ? -180 : 180;
-        Words(pen, d.Words, new(from.X + (to.X - from.X) * d.Along, from.Y + (to.Y - from.Y) * d.Along), angle, bold: false);
+        Words(pen, d.Words(told), new(from.X + (to.X - from.X) * d.Along, from.Y + (to.Y - from.Y) * d.Along), angle, bold: false);
     }
 
     private static void Words(XGraphics pen, string words, XPoint at, double angle, bool bold)
@@ -150,8 +152,8 @@ public static class PlanPdf
         foreach (var pair in sheet.Stakes.GroupBy(s => (s.From, s.AndFrom)))
         {
             pages.At += 6;
-            Put($"From {pair.Key.From} and {pair.Key.AndFrom}, to the nearest 1/8 inch", 12, bold: true);
-            foreach (var s in pair) Put($"{s.Mark}: {Tape.Told(s.Reading)} and {Tape.Told(s.AndReading)}; check {Tape.Told(s.CheckReading)} from {s.Check}", inset: 8);
+            Put($"From {pair.Key.From} and {pair.Key.AndFrom}, {sheet.Fineness}", 12, bold: true);
+            foreach (var s in pair) Put($"{s.Mark}: {sheet.Told(s.Reading)} and {sheet.Told(s.AndReading)}; check {sheet.Told(s.CheckReading)} from {s.Check}", inset: 8);
         }
     }
 }

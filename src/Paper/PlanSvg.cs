@@ -8,12 +8,14 @@ namespace Umpirage.Paper;
 /// <summary>A part of a laid-out field as SVG, one unit a foot, for the screen.</summary>
 public static class PlanSvg
 {
-    private static string N(double v) => v.ToString("0.####", CultureInfo.InvariantCulture);
+    internal static string N(double v) => v.ToString("0.####", CultureInfo.InvariantCulture);
 
     /// <summary>The up of the ground is the up of the picture; SVG counts downward.</summary>
-    private static string P(At at) => $"{N(at.X)} {N(-at.Y)}";
+    internal static string P(At at) => $"{N(at.X)} {N(-at.Y)}";
 
-    public static string Of(Layout layout, Window window)
+    /// <param name="told">Tells a length in feet; by default in feet and inches.</param>
+    /// <param name="sun">The path of the sun round the square, if it is to be drawn.</param>
+    public static string Of(Layout layout, Window window, Func<double, string>? told = null, SunPath? sun = null)
     {
         var unit = window.Wide / 100;
         var svg = new StringBuilder();
@@ -25,7 +27,8 @@ public static class PlanSvg
                 .Coloured { fill: #e8590c; stroke: #111; stroke-width: {{N(unit * 0.28)}} } .Grass { fill: none; stroke: #2b6a2b; stroke-width: {{N(unit * 0.25)}}; stroke-dasharray: {{N(unit * 1.2)}} {{N(unit * 0.7)}} }
                 .Dirt { fill: none; stroke: #7a4a1c; stroke-width: {{N(unit * 0.25)}}; stroke-dasharray: {{N(unit * 0.4)}} {{N(unit * 0.5)}} } .Fence { fill: none; stroke: #444; stroke-width: {{N(unit * 0.5)}} }
                 .measure { stroke: #0b4f8a; stroke-width: {{N(unit * 0.14)}} } text { font: {{N(unit * 2.2)}}px "Liberation Sans", Arial, sans-serif; fill: #0b4f8a; text-anchor: middle; paint-order: stroke; stroke: #fff; stroke-width: {{N(unit * 0.7)}} }
-                .label { fill: #111; font-weight: bold }
+                .label { fill: #111; font-weight: bold } .rim { fill: none; stroke: #888; stroke-width: {{N(unit * 0.14)}} } .sun { fill: #fff; stroke: #7a1200; stroke-width: {{N(unit * 0.35)}} } .near { fill: #7a1200 }
+                .ray { stroke: #7a1200; stroke-width: {{N(unit * 0.35)}}; stroke-dasharray: {{N(unit * 1.2)}} {{N(unit * 0.8)}} } .big { font-size: {{N(unit * 3.4)}}px; fill: #111 } .north { stroke: #111; stroke-width: {{N(unit * 0.5)}}; fill: none }
               </style>
             """);
         svg.AppendLine($"  <rect class=\"paper\" x=\"{N(window.Low.X)}\" y=\"{N(-window.High.Y)}\" width=\"{N(window.Wide)}\" height=\"{N(window.Tall)}\"/>");
@@ -35,12 +38,13 @@ public static class PlanSvg
                 : $"  <path class=\"{bow.Made}\" d=\"M {P(bow.Along(0))} A {N(bow.Radius)} {N(bow.Radius)} 0 {(bow.Sweep > 180 ? 1 : 0)} 0 {P(bow.Along(1))}\"><title>{E(bow.Name)}</title></path>");
         foreach (var course in layout.Courses)
             svg.AppendLine($"  <path class=\"{course.Made}\" d=\"M {string.Join(" L ", course.Corners.Select(P))}{(course.Closed ? " Z" : "")}\"><title>{E(course.Name)}</title></path>");
-        foreach (var d in window.Dimensions) Measure(svg, d, unit);
+        foreach (var d in window.Dimensions) Measure(svg, d, told ?? Tape.Told, unit);
         foreach (var (words, at) in window.Labels) svg.AppendLine($"  <text class=\"label\" x=\"{N(at.X)}\" y=\"{N(-at.Y + unit * 0.8)}\">{E(words)}</text>");
+        if (sun is not null) SunRim.Put(svg, layout, sun, unit);
         return svg.AppendLine("</svg>").ToString();
     }
 
-    private static void Measure(StringBuilder svg, Dimension d, double unit)
+    private static void Measure(StringBuilder svg, Dimension d, Func<double, string> told, double unit)
     {
         var way = (d.To - d.From) * (1 / d.From.To(d.To));
         var aside = new At(-way.Y, way.X);
@@ -55,8 +59,8 @@ public static class PlanSvg
             if (Math.Abs(d.Aside) > unit) svg.Append($" M {P(mark)} L {P(end)}");
         }
         svg.AppendLine("\"/>");
-        svg.AppendLine($"  <text transform=\"translate({P(middle)}) rotate({N(angle)})\" y=\"{N(-unit * 0.5)}\">{E(d.Words)}</text>");
+        svg.AppendLine($"  <text transform=\"translate({P(middle)}) rotate({N(angle)})\" y=\"{N(-unit * 0.5)}\">{E(d.Words(told))}</text>");
     }
 
-    private static string E(string text) => WebUtility.HtmlEncode(text);
+    internal static string E(string text) => WebUtility.HtmlEncode(text);
 }

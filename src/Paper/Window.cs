@@ -21,8 +21,9 @@ public sealed record Window(string Name, At Low, At High, IReadOnlyList<Dimensio
             [("home", new(0, points.Min(p => p.Y) - away / 2 - 0.5)), ("first", first + new At(away, 0.5)), ("second", second + new At(0, away / 2)), ("third", first.Mirrored() + new At(-away, 0.5)), .. labels]);
     }
 
-    public static Window Whole(Layout layout)
+    public static Window Whole(Layout layout, Func<double, string>? told = null)
     {
+        told ??= Tape.Told;
         var bows = layout.Bows.SelectMany(b => Enumerable.Range(0, 9).Select(i => b.Along(i / 8.0))).Concat(layout.Marks.Select(m => m.At)).ToList();
         double wide = bows.Max(p => Math.Abs(p.X)) + 4;
         List<(string, At)> labels = [];
@@ -31,10 +32,17 @@ public sealed record Window(string Name, At Low, At High, IReadOnlyList<Dimensio
         {
             At pole = fence.Along(0), centre = fence.Along(0.5);
             labels.Add((fence.Name, centre + new At(0, 6)));
-            labels.Add(($"{Tape.Told(centre.Length)}", centre + new At(0, -6)));
-            if (Math.Abs(pole.Length - centre.Length) > 1) labels.Add(($"{Tape.Told(pole.Length)}", fence.Along(0.06) + new At(-14, 0)));
+            labels.Add((told(centre.Length), centre + new At(0, -6)));
+            if (Math.Abs(pole.Length - centre.Length) > 1) labels.Add((told(pole.Length), fence.Along(0.06) + new At(-14, 0)));
         }
         return new("The whole field", new(-wide, bows.Min(p => p.Y) - 4), new(wide, bows.Max(p => p.Y) + 12), [], labels);
+    }
+
+    /// <summary>The square with room round it for the sun's path.</summary>
+    public static Window Sky(Layout layout)
+    {
+        At middle = layout["second"] * 0.5, reach = new At(1, 1) * (layout.Measures.Feet("base distance") * 1.45);
+        return new("The sun's path", middle - reach, middle + reach, [], [("home", new(0, -3.5)), ("second", layout["second"] + new At(0, 3.5))]);
     }
 
     public static Window Plate(Layout layout)

@@ -3,6 +3,8 @@ using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
 using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+using Umpirage.District.Gear;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
@@ -53,6 +55,8 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<RosterPlace> RosterPlaces => Set<RosterPlace>();
     public DbSet<Appearance> Appearances => Set<Appearance>();
     public DbSet<LocalOption> Options => Set<LocalOption>();
+    public DbSet<LastSurvey> Surveys => Set<LastSurvey>();
+    public DbSet<TakenOut> Removals => Set<TakenOut>();
     public DbSet<AskedQuestion> Questions => Set<AskedQuestion>();
     public DbSet<Answered> Answers => Set<Answered>();
     public DbSet<Attendance> Attendances => Set<Attendance>();

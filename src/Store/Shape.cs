@@ -2,6 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
 using Umpirage.District.Cases;
 using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+using Umpirage.District.Gear;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
@@ -28,6 +30,16 @@ internal static class Shape
         {
             d.HasKey(x => x.Key);
             d.HasOne<Park>().WithMany().HasForeignKey(x => x.Park).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<LastSurvey>(s =>
+        {
+            s.HasKey(x => x.Diamond);
+            s.HasOne<Diamond>().WithMany().HasForeignKey(x => x.Diamond).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<TakenOut>(t =>
+        {
+            t.ToTable("Removals").HasKey(x => x.Key);
+            t.HasOne<ScheduledGame>().WithMany().HasForeignKey(x => x.Game).OnDelete(DeleteBehavior.Restrict);
         });
         People(model);
         Games(model);

@@ -11,11 +11,11 @@ internal static class SunVerb
     {
         var (rest, zoneName) = request.Option("--zone");
         (rest, var time) = rest.Option("--at");
-        if (rest.Words.Count != 3) { Console.Error.WriteLine("write a latitude, a longitude and a day: ./umpirage sun 41.40 -88.10 2026-05-16 --zone America/Chicago"); return Verb.Unusable; }
+        if (zoneName is null && time is null && rest.Words.Count > 0 && !char.IsAsciiDigit(rest.Words[0].TrimStart('-').FirstOrDefault())) return SunPathVerb.Run(rest);
+        if (rest.Words.Count != 3) { Console.Error.WriteLine("write a latitude, a longitude and a day: ./umpirage sun 41.40 -88.10 2026-05-16 --zone America/Chicago; or a diamond and a day"); return Verb.Unusable; }
         var faults = new List<string>();
         var (latitude, longitude) = (Spot.Degrees(rest.Words[0], "the latitude", 90, faults), Spot.Degrees(rest.Words[1], "the longitude", 180, faults));
-        var day = LocalDatePattern.Iso.Parse(rest.Words[2]) is { Success: true } parsed && parsed.Value.Year is >= Almanac.FirstYear and <= Almanac.LastYear ? parsed.Value : (LocalDate?)null;
-        if (day is null) faults.Add($"the day is '{rest.Words[2]}'; write it as 2026-05-16, from {Almanac.FirstYear} to {Almanac.LastYear}");
+        var day = Day(rest.Words[2], faults);
         var zone = zoneName is not null ? Spot.ZoneOf(zoneName, faults) : longitude is { } east ? Spot.ByLongitude(east) : null;
         var at = time is not null && zone is not null ? WallClock.Read(time, day ?? new LocalDate(2026, 1, 1), zone, faults) : null;
         foreach (var fault in faults) Console.Error.WriteLine(fault);
@@ -24,5 +24,13 @@ internal static class SunVerb
         if (request.Json) Json.Write(answer);
         else Console.Write(ClockText.Of(answer));
         return Verb.Fine;
+    }
+
+    /// <summary>A day for which the series of the sun hold; null, with the reason, for anything else.</summary>
+    internal static LocalDate? Day(string text, List<string> faults)
+    {
+        if (LocalDatePattern.Iso.Parse(text) is { Success: true } day && day.Value.Year is >= Almanac.FirstYear and <= Almanac.LastYear) return day.Value;
+        faults.Add($"the day is '{text}'; write it as 2026-05-16, from {Almanac.FirstYear} to {Almanac.LastYear}");
+        return null;
     }
 }

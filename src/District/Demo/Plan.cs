@@ -22,7 +22,7 @@ public sealed record Plan(
             [.. Rows(text("divisions.csv")).Select(r => new PlannedDivision(
                 new(r["division"], r["code"], Number(r["crew"]), r["youth base"] == "yes"), r["code"].Split('/')[0], Number(r["teams"]), Number(r["base path"]), Number(r["roster"])))],
             [.. Rows(text("parks.csv")).Select(r => new Park(r["park"], r["name"], double.Parse(r["latitude"], CultureInfo.InvariantCulture), double.Parse(r["longitude"], CultureInfo.InvariantCulture)))],
-            [.. Rows(text("diamonds.csv")).Select(r => new Diamond(r["diamond"], r["park"], r["name"], Number(r["base path"]), r["lit"] == "yes"))],
+            [.. Rows(text("diamonds.csv")).Select(r => new Diamond(r["diamond"], r["park"], r["name"], Number(r["base path"]), r["lit"] == "yes", r["bearing"] == "" ? null : Number(r["bearing"])))],
             names["given"], names["family"], names["team"],
             [.. Rows(text("evaluations.csv")).Select(r => new Observation(r["form"], r["about"], r["strength"], r["goal"], r["own view"]))]);
     }

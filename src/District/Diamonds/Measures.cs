@@ -17,6 +17,9 @@ public sealed class Measures
         "catcher's box measured from", "grace for bases and plate", "one tape reading is good to", "chalk too near other chalk",
     ];
 
+    /// <summary>Directions and angles, which no field is laid out from.</summary>
+    private static readonly string[] Advice = ["direction advised", "sun in the eyes within"];
+
     /// <summary>What a code may leave unset: there is no such thing on its field.</summary>
     private static readonly string[] MayBeNone =
     [
@@ -42,7 +45,7 @@ public sealed class Measures
                 if (code.Value(parameter) is { } value) values[parameter.Name] = value;
         }
         if (findings.Count == before)
-            foreach (var name in Needed.Where(n => !values.ContainsKey(n)))
+            foreach (var name in Needed.Concat(Advice).Where(n => !values.ContainsKey(n)))
                 findings.Add(new(FindingKind.BlankCell, Sheets[0], 0, $"'{name}' has no value for {code.Address}"));
         foreach (var (name, value) in values.Where(v => v.Value.Quantity is { IsNone: true } && Needed.Contains(v.Key) && !MayBeNone.Contains(v.Key)))
             findings.Add(new(FindingKind.ImpossibleValue, value.File, value.Line, $"'{name}' is none for {code.Address}; a field cannot be laid out without it"));
@@ -54,6 +57,9 @@ public sealed class Measures
 
     /// <summary>A length in feet that every code sets.</summary>
     public double Feet(string parameter) => Length(parameter) ?? throw new InvalidOperationException($"'{parameter}' is none under {Code.Address}");
+
+    /// <summary>An angle in degrees.</summary>
+    public double Degrees(string parameter) => values[parameter].Quantity!.Value;
 
     public string Word(string parameter) => values[parameter].Value;
 

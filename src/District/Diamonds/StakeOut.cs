@@ -4,12 +4,18 @@ using System.Text;
 namespace Umpirage.District.Diamonds;
 
 /// <summary>A layout as two people with one tape stake it: the order of work, two tapes for every point, and what must come out.</summary>
-public sealed record StakeOut(Layout Layout, IReadOnlyList<string> Work, IReadOnlyList<Stake> Stakes, IReadOnlyList<Diagonal> Diagonals)
+/// <param name="Told">Tells a length in feet.</param>
+public sealed record StakeOut(Layout Layout, Func<double, string> Told, IReadOnlyList<string> Work, IReadOnlyList<Stake> Stakes, IReadOnlyList<Diagonal> Diagonals)
 {
-    public static StakeOut Of(Layout layout)
+    /// <summary>How finely its lengths are told.</summary>
+    public string Fineness => Told == Tape.InMetres ? "to the millimetre" : "to the nearest 1/8 inch";
+
+    /// <param name="told">Tells a length in feet; by default in feet and inches.</param>
+    public static StakeOut Of(Layout layout, Func<double, string>? told = null)
     {
+        told ??= Tape.Told;
         IReadOnlyList<Stake> stakes = [.. layout.Marks.Where(m => m.Staked && !Layout.Corners.Contains(m.Name)).Select(m => Of(layout, m)).OrderBy(s => s.From == "home" && s.AndFrom == "first" ? 0 : s.From == "home" ? 1 : 2)];
-        return new(layout, Steps(layout), stakes, Checks(layout));
+        return new(layout, told, Steps(layout, told), stakes, Checks(layout));
     }
 
     /// <summary>Of the six pairs of corners the one whose tapes cross nearest to a right angle; a tape of no length says nothing.</summary>
@@ -32,19 +38,19 @@ public sealed record StakeOut(Layout Layout, IReadOnlyList<string> Work, IReadOn
         return Math.Acos(Math.Clamp((u.X * v.X + u.Y * v.Y) / (u.Length * v.Length), -1, 1)) * 180 / Math.PI;
     }
 
-    private static List<string> Steps(Layout layout)
+    private static List<string> Steps(Layout layout, Func<double, string> told)
     {
         double bases = layout["home"].To(layout["first"]), across = layout["home"].To(layout["second"]);
         var plate = layout.Marks.First(m => m.Made == Made.Rubber && m.Name != "home");
         return
         [
             "Drive a nail at the rear point of home. Everything is taped from it.",
-            $"Stretch the tape from home through the middle of the field. Drive a nail at {Tape.Told(across)}: that is the middle of second base.",
-            $"Hold the tape's end at home and its {Tape.Told(2 * bases)} mark at second. A stick at the {Tape.Told(bases)} mark, pulled tight toward first, stands at first's outer back corner. (Two people: loop both ends over the nails.)",
+            $"Stretch the tape from home through the middle of the field. Drive a nail at {told(across)}: that is the middle of second base.",
+            $"Hold the tape's end at home and its {told(2 * bases)} mark at second. A stick at the {told(bases)} mark, pulled tight toward first, stands at first's outer back corner. (Two people: loop both ends over the nails.)",
             "Carry the same stick over to the other side and pull tight: that is third's outer back corner.",
-            $"Check before anything else: first to third must read {Tape.Told(across)}, and each side {Tape.Told(bases)}. If first to third is off, second is off its line: begin again from the nail at second.",
+            $"Check before anything else: first to third must read {told(across)}, and each side {told(bases)}. If first to third is off, second is off its line: begin again from the nail at second.",
             "First and third lie wholly inside the square, their outer corners at the stakes. Second lies with its middle on the nail.",
-            $"Stretch a string from home to second. The front edge of the pitcher's plate lies across it at {Tape.Told(layout["home"].To(plate.At))} from home, square to the string.",
+            $"Stretch a string from home to second. The front edge of the pitcher's plate lies across it at {told(layout["home"].To(plate.At))} from home, square to the string.",
             "Tape the other points from the table: strike a short arc from the first corner, another from the second; the stake stands where they cross. Work through all points of one pair of corners before moving the tape's end.",
             "Read the check tape for every stake, and write down what it read.",
         ];
@@ -69,13 +75,13 @@ public sealed record StakeOut(Layout Layout, IReadOnlyList<string> Work, IReadOn
         foreach (var (step, at) in Work.Select((s, i) => (s, i + 1))) text.AppendLine(CultureInfo.InvariantCulture, $"  {at}. {step}");
         text.AppendLine().AppendLine("MUST COME OUT");
         foreach (var diagonal in Diagonals) text.AppendLine($"  {diagonal.InWords}");
-        text.AppendLine().AppendLine("TAPES (nearest 1/8 inch)");
+        text.AppendLine().AppendLine($"TAPES ({Fineness})");
         var wide = Stakes.Max(s => s.Mark.Length);
         foreach (var pair in Stakes.GroupBy(s => (s.From, s.AndFrom)))
         {
             text.AppendLine($"  {"from " + pair.Key.From + " and " + pair.Key.AndFrom}");
             foreach (var s in pair)
-                text.AppendLine($"    {s.Mark.PadRight(wide)}  {Tape.Told(s.Reading),17}  {Tape.Told(s.AndReading),17}   check {Tape.Told(s.CheckReading)} from {s.Check}{(s.Cut is < 20 or > 160 ? "  (the tapes cross flat: check it)" : "")}");
+                text.AppendLine($"    {s.Mark.PadRight(wide)}  {Told(s.Reading),17}  {Told(s.AndReading),17}   check {Told(s.CheckReading)} from {s.Check}{(s.Cut is < 20 or > 160 ? "  (the tapes cross flat: check it)" : "")}");
         }
         List<string> toLookUp = [.. Layout.Measures.Unchecked];
         if (toLookUp.Count > 0) text.AppendLine().AppendLine($"Values not checked against a book; look them up before the first game: {string.Join(", ", toLookUp)}.");

@@ -30,6 +30,9 @@ public static class Tape
         return feet < 0 && eighths > 0 ? "-" + text : text;
     }
 
+    /// <summary>How lengths are told on a sheet: feet and inches, or metres.</summary>
+    public static Func<double, string> Telling(bool metres) => metres ? InMetres : Told;
+
     /// <summary>"25.863 m", to the millimetre.</summary>
     public static string InMetres(double feet) => (feet * MetresInAFoot).ToString("0.000", CultureInfo.InvariantCulture) + " m";
 

@@ -80,12 +80,12 @@ public sealed class DiamondFile : FileKind
     public override string Name => "diamonds";
     public override string About => "Diamonds of the parks.";
     public override IReadOnlyList<Column> Columns =>
-        [new("diamond", true, "its key"), new("park", true, "key of its park"), new("name", true, "its name"), new("base path", true, "feet between the bases"), new("lit", true, "yes or no")];
+        [new("diamond", true, "its key"), new("park", true, "key of its park"), new("name", true, "its name"), new("base path", true, "feet between the bases"), new("lit", true, "yes or no"), new("bearing", false, "degrees from true north in which second lies from home, 0 to 360; nothing where it is not known")];
     public override IReadOnlyList<object> Read(Row row, Known known) =>
-        [new Diamond(row.Key("diamond"), row.Known("park", known.Parks, "park"), row.Needed("name", "the diamond's name"), row.Whole("base path", 30, 100), row.Yes("lit"))];
+        [new Diamond(row.Key("diamond"), row.Known("park", known.Parks, "park"), row.Needed("name", "the diamond's name"), row.Whole("base path", 30, 100), row.Yes("lit"), row.Text("bearing") == "" ? null : row.Decimal("bearing", 0, 360))];
     public override string Owner(object record) => ((Diamond)record).Key;
     public override IEnumerable<object> Stored(DistrictStore store) => store.Diamonds;
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
         store.Diamonds.AsEnumerable().OrderBy(d => d.Key, StringComparer.Ordinal).Select(d =>
-            new[] { d.Key, d.Park, d.Name, d.BasePath.ToString(CultureInfo.InvariantCulture), Written.Yes(d.Lit) });
+            new[] { d.Key, d.Park, d.Name, d.BasePath.ToString(CultureInfo.InvariantCulture), Written.Yes(d.Lit), d.Bearing is { } bearing ? Written.Number(bearing) : "" });
 }

@@ -1,5 +1,7 @@
 using Umpirage.District.Calendar;
 using Umpirage.District.Clinic;
+using Umpirage.District.Diamonds;
+using Umpirage.District.Gear;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
@@ -25,7 +27,7 @@ internal static class Hamlet
         new League("tarnholt", "Tarnholt League"), new League("wrenfall", "Wrenfall League"),
         new Division("SB 10U", "softball/10U", 1, true), new Division("SB 12U", "softball/12U", 2, false),
         new Park("mill", "Tarnholt Mill", 41.4392, -88.2454), new Park("common", "Wrenfall Common", 41.2851, -88.0975),
-        new Diamond("mill-1", "mill", "Tarnholt Mill 1", 60, true), new Diamond("common-1", "common", "Wrenfall Common 1", 60, false),
+        new Diamond("mill-1", "mill", "Tarnholt Mill 1", 60, true, 67.5), new Diamond("common-1", "common", "Wrenfall Common 1", 60, false),
         new Team("TAR-1", "Tarnholt Owls", "tarnholt", "SB 12U"), new Team("TAR-2", "Tarnholt Otters", "tarnholt", "SB 12U"),
         new Team("WRE-1", "Wrenfall Terns", "wrenfall", "SB 12U"), new Team("WRE-2", "Wrenfall Larks", "wrenfall", "SB 10U"),
         Adult("chief", "Ada"), Adult("umpire-1", "Ben"), Adult("umpire-2", "Cleo", band: AgeBand.Over70), Adult("mother", "Dora"), Adult("other", "Edda"),
@@ -44,6 +46,9 @@ internal static class Hamlet
         new ScheduledGame("G-1", "SB 12U", "TAR-1", "WRE-1", "mill-1", new(2026, 5, 16, 9, 0, 0), GameStatus.Planned, 0),
         new ScheduledGame("G-2", "SB 12U", "WRE-1", "TAR-2", "common-1", new(2026, 5, 16, 11, 30, 0), GameStatus.Moved, 3, "G-3"),
         new ScheduledGame("G-3", "SB 12U", "TAR-2", "TAR-1", "mill-1", new(2026, 5, 12, 17, 45, 0), GameStatus.Played, 0),
+        new LastSurvey("mill-1", new(2026, 4, 11), "Survey: Mill 1\nhome-first 60 ft\n"),
+        new TakenOut("t-1", new(2026, 5, 12, 23, 10, 0, DateTimeKind.Utc), "G-3", "Owls", "softball/12U", "bat A", "a dent", "bat C1c", null),
+        new TakenOut("t-2", new(2026, 5, 12, 23, 11, 0, DateTimeKind.Utc), null, "", "softball/12U", "helmet 4", "cracked", "batting helmet H1a", new(2026, 5, 13)),
         new Blackout(BlackoutOf.Diamond, "mill-1", new(2026, 5, 25), new(2026, 5, 26), "field work"),
         new Approval("youth-1", "mother", new(2026, 3, 1), new(2026, 10, 31)), new Interest("umpire-1", InterestOf.Team, "WRE-2", "child plays there"),
         new Interest("umpire-2", InterestOf.League, "wrenfall", "post"), new Pairing("umpire-1", "umpire-2", PairingKind.Apart, new(2026, 3, 1), new(2026, 10, 31)),

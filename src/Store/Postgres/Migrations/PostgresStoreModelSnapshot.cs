@@ -483,6 +483,64 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Sittings");
                 });
 
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.Property<string>("Diamond")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Diamond");
+
+                    b.ToTable("Surveys");
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasColumnType("text");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("For")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Game")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly?>("GivenBack")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Piece")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Rules")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Game");
+
+                    b.ToTable("Removals", (string)null);
+                });
+
             modelBuilder.Entity("Umpirage.District.Options.LocalOption", b =>
                 {
                     b.Property<string>("Layer")
@@ -610,6 +668,9 @@ namespace Umpirage.Store.Postgres.Migrations
 
                     b.Property<int>("BasePath")
                         .HasColumnType("integer");
+
+                    b.Property<double?>("Bearing")
+                        .HasColumnType("double precision");
 
                     b.Property<bool>("Lit")
                         .HasColumnType("boolean");
@@ -1375,6 +1436,23 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.HasOne("Umpirage.District.People.Person", null)
                         .WithMany()
                         .HasForeignKey("TalkedBy")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Umpirage.District.Diamonds.LastSurvey", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Diamond", null)
+                        .WithMany()
+                        .HasForeignKey("Diamond")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.Gear.TakenOut", b =>
+                {
+                    b.HasOne("Umpirage.District.Calendar.ScheduledGame", null)
+                        .WithMany()
+                        .HasForeignKey("Game")
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
