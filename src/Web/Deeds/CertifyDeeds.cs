@@ -17,7 +17,7 @@ internal static class CertifyDeeds
             var faults = new List<FieldFault>();
             if (Exam.Of(store, classroom, sitting, Typed.Cut(kind, 64), Typed.Cut(person, 64), faults) is not { } exam) return Doors.Faulty([.. faults]);
             if (exam.Form.Id != form) faults.Add(new("form", Typed.Cut(form, 80), $"{exam.Form.Id}, the form that is next for {exam.Person.ListName}; the other may have been sat already"));
-            if (stamp != shelf.Stamp) faults.Add(new("rule code", Typed.Cut(stamp, 20), $"{shelf.Stamp}: the rules have changed since this form was printed, and its questions with them"));
+            else if (stamp != exam.Form.Print) faults.Add(new("the form's letters", Typed.Cut(stamp, 20), $"{exam.Form.Print}: the questions have changed since this form was opened or printed; print it anew"));
             var chosen = exam.Form.Questions.Select((q, i) => (Question: q, Text: sent[$"a{i + 1}"].ToString())).ToList();
             foreach (var (strange, i) in chosen.Select((c, i) => (c, i)).Where(x => x.c.Text != "" && !x.c.Question.Choices.Any(o => o.Text == x.c.Text))) faults.Add(new($"question {i + 1}", Typed.Cut(strange.Text, 60), "one of the answers offered, or none"));
             if (faults.Count > 0) return Doors.Faulty([.. faults]);

@@ -119,6 +119,17 @@ public class CertifyTests
         Assert.Null(Needs.Award(Base, "p", attended, sat, Divisions, day.AddDays(366)));
     }
 
+    [Fact]
+    public void A_certificate_of_a_higher_division_or_the_plate_stands_for_a_lower_one_and_the_bases()
+    {
+        var (day, order) = (new DateOnly(2026, 5, 16), Shelf.Roster.Divisions);
+        Certificate Of(string division, Position position, string game = "softball") => new("p", game, division, position, new(2026, 3, 15), new(2027, 3, 14));
+        Division[] played = [.. Divisions, new("SB 16U+", "softball/18U+Oslemoor", 2, false)];
+        foreach (var fits in (Certificate[])[Of("SB 12U", Position.Base), Of("SB 16U+", Position.Base), Of("SB 12U", Position.Plate)]) Assert.Equal(fits, Needs.Held(Base, [fits], played, order, day));
+        foreach (var not in (Certificate[])[Of("SB 10U", Position.Plate), Of("BB 11-12", Position.Base, "baseball"), Of("SB 14U", Position.Base), Of("SB 12U", Position.Base) with { Until = day.AddDays(-1) }]) Assert.Null(Needs.Held(Base, [not], played, order, day));
+        Assert.Null(Needs.Held(Kinds.Single(k => k.Id == "plate softball 12U"), [Of("SB 12U", Position.Base)], played, order, day));
+    }
+
     /// <summary>Cut 75 % give or take 8.6: of 25 questions 84 % and more pass, 64 % and less do not, between them another form might have said otherwise.</summary>
     [Fact]
     public void A_result_within_one_standard_error_is_a_retest_or_a_talk()
