@@ -70,7 +70,7 @@ public abstract class ClinicJourneys(DemoDesk demo, Browser browser) : AtTheDesk
         {
             game = store.Games.Where(g => g.Division == "SB 12U" && g.Status == GameStatus.Planned).OrderByDescending(g => g.Start).First().Key;
             // somebody with everything but this certificate, and with two units attended
-            person = store.Officials.Select(o => o.Person).AsEnumerable().First(p => p.StartsWith("umpire-", StringComparison.Ordinal) && store.Certificates.Where(c => c.Person == p && c.Game == "softball").All(c => c.Division == "SB 10U"));
+            person = store.Officials.Select(o => o.Person).OrderBy(p => p).ToList().First(p => p.StartsWith("umpire-", StringComparison.Ordinal) && store.Certificates.Where(c => c.Person == p && c.Game == "softball").All(c => c.Division == "SB 10U"));
         }
         Assert.True(Barred());
         await page.GetByLabel("Who sits a test").SelectOptionAsync(person);

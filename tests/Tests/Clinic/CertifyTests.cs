@@ -68,17 +68,25 @@ public class CertifyTests
         var standard = Cutting.AbilityAt(items, Base.Cut / 100);
         var random = new Random(9);
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
-        var (pass, fail, people) = (0, 0, Folder.Count(20000, 400000));
+        var (pass, fail, close, clear, people) = (0, 0, 0, 0, Folder.Count(20000, 400000));
         for (var p = 0; p < people; p++)
         {
             var ability = Normal();
-            var passed = items.Count(i => random.NextDouble() < i.Chance(ability)) >= Base.Needed;
+            var right = items.Count(i => random.NextDouble() < i.Chance(ability));
+            var passed = right >= Base.Needed;
+            var verdict = Of(right, default, "A") with { Error = cut.Error };
+            if (verdict.Verdict == Verdict.Close) close++;
+            else if (verdict.Verdict == Verdict.Passed != ability >= standard) clear++;
             if (passed && ability < standard) pass++;
             if (!passed && ability >= standard) fail++;
         }
-        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"cut {cut.Cut:0.0} % give or take {cut.CutError:0.0}, a person's score give or take {cut.ScoreError:0.0} %; wrongly passed {cut.FalsePass:0.0%}, wrongly failed {cut.FalseFail:0.0%} (simulated {(double)pass / people:0.0%}, {(double)fail / people:0.0%}); wrong if the cut lay an error lower {cut.WrongIfLower:0.0%}, higher {cut.WrongIfHigher:0.0%}"));
+        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"cut {cut.Cut:0.0} % give or take {cut.CutError:0.0}, a person's score give or take {cut.ScoreError:0.0} %; wrongly passed {cut.FalsePass:0.0%}, wrongly failed {cut.FalseFail:0.0%} (simulated {(double)pass / people:0.0%}, {(double)fail / people:0.0%}); wrong if the cut lay an error lower {cut.WrongIfLower:0.0%}, higher {cut.WrongIfHigher:0.0%}; within one standard error {cut.Close:0.0%} (simulated {(double)close / people:0.0%}), wrongly decided outside it {cut.WrongClear:0.0%} (simulated {(double)clear / people:0.0%})"));
         Assert.Equal(cut.FalsePass, (double)pass / people, 0.006);
         Assert.Equal(cut.FalseFail, (double)fail / people, 0.006);
+        Assert.Equal(cut.Close, (double)close / people, 0.01);
+        Assert.Equal(cut.WrongClear, (double)clear / people, 0.004);
+        // that is what the retest or talk is good for
+        Assert.True(cut.WrongClear < cut.Wrong / 2);
         Assert.True(cut.Assumed);
     }
 
