@@ -6,7 +6,7 @@ using Umpirage.Rules.Codes;
 using Umpirage.Solve.Crews;
 
 // CrewsBench [SECONDS] [SEEDS] [GAMES OFFICIALS PARKS]: amateur weekends, ours beside greedy and plain CP-SAT at equal time.
-// CrewsBench region [DISTRICTS] [SECONDS]: a region's weekend day, district by district.
+// CrewsBench region [DISTRICTS] [SECONDS] [SECONDS AFTER THE RAIN]: a region's weekend day, two districts at a time, and its crews after a rain-out.
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var region = args.Length > 0 && args[0] == "region";
 var seconds = args.Length > 0 && !region ? double.Parse(args[0]) : 60;
@@ -16,7 +16,7 @@ var root = AppContext.BaseDirectory;
 while (!Directory.Exists(Path.Combine(root, "codes", "sheets"))) root = Path.GetDirectoryName(root) ?? throw new InvalidOperationException("run it inside the project's folder");
 var codes = new UmpiresCodes(Codebook.Read(new("roster.txt", File.ReadAllText(Path.Combine(root, "codes", "roster.txt"))),
     Directory.EnumerateFiles(Path.Combine(root, "codes", "sheets"), "*.sheet").Concat(Directory.EnumerateFiles(Path.Combine(root, "codes", "layers"), "*.layer")).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)))));
-if (region) { Region.Run(root, codes, args.Length > 1 ? int.Parse(args[1]) : 20, args.Length > 2 ? double.Parse(args[2]) : 12); return; }
+if (region) { Region.Run(root, codes, args.Length > 1 ? int.Parse(args[1]) : 20, args.Length > 2 ? double.Parse(args[2]) : 20, args.Length > 3 ? double.Parse(args[3]) : 5); return; }
 Console.WriteLine($"amateur weekends: {games} games, {officials} officials, {parks} parks; {seconds:0} s each");
 Console.WriteLine("seed  who       plates open  bases open  spread of shares  against a rule  seconds  bound");
 for (var seed = 1; seed <= seeds; seed++)

@@ -7,6 +7,7 @@ using Umpirage.District.Diamonds;
 using Umpirage.District.Options;
 using Umpirage.District.People;
 using Umpirage.District.Pitchers;
+using Umpirage.District.Visits;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
@@ -35,6 +36,9 @@ public sealed class Shelf
     public Codebook Book => now.Book;
     public PitchingCodes Pitching => now.Pitching;
 
+    /// <summary>The district's evaluation forms.</summary>
+    public FormBook Forms => now.Forms;
+
     /// <summary>What the codes say of calendars; kept, like the codes themselves, until something is published.</summary>
     public CalendarCodes Calendar(DistrictStore store)
     {
@@ -45,7 +49,7 @@ public sealed class Shelf
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
-    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures)
+    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms)
     {
         public PitchingCodes Pitching { get; } = new(Book);
         public CalendarCodes? Calendar { get; set; }
@@ -79,7 +83,13 @@ public sealed class Shelf
         List<SourceText> files = [.. Files("sheets", "*.sheet"), .. Files("layers", "*.layer").Where(f => !names.Any(n => Words.Same(n, NameOf(f, roster)))), .. own];
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes(rosterText.Text + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
         var book = Codebook.Read(rosterText, files);
-        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase));
+        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), FormsOf(settings.Codes));
+    }
+
+    private static FormBook FormsOf(string codes)
+    {
+        var findings = new List<Finding>();
+        return FormBook.Read("forms.txt", File.ReadAllText(Path.Combine(codes, "evaluations", "forms.txt")), findings) ?? throw new InvalidDataException(string.Join("\n", findings));
     }
 
     private IEnumerable<SourceText> Files(string folder, string pattern) =>

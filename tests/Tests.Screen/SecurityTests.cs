@@ -13,13 +13,13 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "training", "teach", "certify"]),
-        ("assigner", ["crews", "sets", "people", "letters"]),
-        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "training", "teach"]),
+        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "training", "teach", "certify"]),
+        ("assigner", ["crews", "sets", "people", "letters", "visits", "forecast"]),
+        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "training", "teach"]),
         ("umpire-050", ["crews", "eligible", "training"]),
         ("youth-01", ["crews", "eligible", "training"]),
         ("guardian-01", ["crews", "training"]),
-        ("president-tarnholt", ["crews", "people", "options", "eligible", "count"]),
+        ("president-tarnholt", ["crews", "people", "options", "eligible", "count", "forecast"]),
         ("safety-tarnholt", ["people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
         ("coordinator-01", ["eligible"]),
@@ -32,6 +32,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
         ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/drill", "own"), ("/drill?code=softball/12U", "own"), ("/training", "training"), ("/training/clinic?unit=base+work&day=2026-03-07&place=Tarnholt+Mill", "teach"), ("/certify", "training"), ("/certify/test?kind=base+softball+12U&person=umpire-060", "teach"), ("/certify/test?kind=base+softball+12U&person=umpire-060&as=key", "teach"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
@@ -47,6 +48,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/drill", "own", [("code", "softball/12U"), ("q", "none")]), ("/training/clinics", "teach", [("unit", "base work"), ("day", "2026-06-01"), ("from", "18:30"), ("place", "x"), ("taught", "chief")]), ("/training/sign-in", "teach", [("unit", "base work"), ("day", "2026-03-07"), ("place", "Tarnholt Mill"), ("shown", "umpire-060")]),
         ("/certify/test", "teach", [("kind", "base softball 12U"), ("person", "umpire-060"), ("form", "x")]), ("/certify/talk", "certify", [("person", "umpire-050"), ("kind", "base softball 12U"), ("form", "base softball 12U 2026 C")]), ("/certify/issue", "certify", [("person", "umpire-044"), ("kind", "base softball 12U")]),
+        ("/evaluations", "evaluate", [("game", "W06-BB910-32"), ("umpire", "umpire-054")]), ("/evaluations/W06-BB910-32/umpire-054/umpire-001/reply", "own", [("reply", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
@@ -100,7 +102,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
         using var app = Desk.Build(settings);
         var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
-        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/training/x", "/certify/card"]).ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/evaluations/x/y/z", "/training/x", "/certify/card"]).ToList();
         var wrong = new List<string>();
         foreach (var door in doors)
         {
@@ -243,6 +245,44 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         Assert.DoesNotContain("Thu 14 May", team);
         var (status, _, _) = await other.Post("/pitchers/count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2"), ("counter", "x"), ("pitches", "3"), ("before", "2"), ("innings", "1")]);
         Assert.Equal(HttpStatusCode.Forbidden, status);
+    }
+
+    /// <summary>The chief, the evaluator, the umpire and a minor's guardian read an evaluation; nobody reads a minor's steps, and other evaluators read their own only.</summary>
+    [Fact]
+    public async Task An_evaluation_is_read_by_those_whom_it_concerns()
+    {
+        using var store = demo.Desk!.Place.Open();
+        var all = store.Evaluations.ToList();
+        var guardians = store.Guardianships.ToDictionary(g => g.Child, g => g.Guardian);
+        var minors = store.People.AsEnumerable().Where(p => p.IsMinor).Select(p => p.Key).ToHashSet();
+        var wrong = new List<string>();
+        foreach (var one in all.GroupBy(e => (minors.Contains(e.Umpire), e.Evaluator == "umpire-001")).Select(g => g.First()))
+        {
+            string[] readers = ["chief", one.Evaluator, one.Umpire, .. guardians.TryGetValue(one.Umpire, out var guardian) ? [guardian] : (string[])[]];
+            foreach (var seat in (string[])["chief", "assigner", "umpire-001", "umpire-002", "umpire-050", "youth-01", "guardian-01", "president-tarnholt", "safety-tarnholt", "manager-tar-sb12u-1", "coordinator-01", "committee-1", "nobody", .. readers])
+            {
+                using var door = new Door(demo.Desk.Address, seat);
+                var (status, body, _) = await door.Get($"/evaluations/{one.Key}");
+                if ((status == HttpStatusCode.OK) != readers.Contains(seat)) wrong.Add($"{seat} {one.Key}: {(int)status}");
+                if (minors.Contains(one.Umpire) && body.Contains("What was seen", StringComparison.Ordinal)) wrong.Add($"{seat} sees the steps of {one.Umpire}");
+                if (status != HttpStatusCode.OK && body.Contains(one.OwnView, StringComparison.Ordinal)) wrong.Add($"{seat} reads {one.Key}");
+                var (open, page, _) = await door.Get($"/people/{one.Umpire}");
+                if (open != HttpStatusCode.OK) continue;
+                if (page.Contains($"/evaluations/{one.Key}", StringComparison.Ordinal) != readers.Contains(seat)) wrong.Add($"{seat} {(readers.Contains(seat) ? "does not see" : "sees")} {one.Key} on the umpire's page");
+                if (page.Contains("on the scale", StringComparison.Ordinal) && (minors.Contains(one.Umpire) || (seat != "chief" && seat != one.Umpire))) wrong.Add($"{seat} sees a level of {one.Umpire}");
+                var reply = await door.Post($"/evaluations/{one.Key}/reply", [("reply", one.Reply)]);
+                var has = minors.Contains(one.Umpire) ? guardians[one.Umpire] == seat : seat == one.Umpire;
+                if (reply.Response.Headers.Location?.ToString() == $"/evaluations/{one.Key}" != has) wrong.Add($"{seat} {(has ? "may not reply" : "replies")} to {one.Key}: {(int)reply.Status}");
+            }
+        }
+        Assert.Empty(wrong);
+        using var chief = new Door(demo.Desk.Address, "chief");
+        var (_, list, _) = await chief.Get("/evaluations");
+        Assert.All(all.Select(e => e.Umpire).Where(minors.Contains), m => Assert.DoesNotContain($"/people/{m}\"", list));
+        using var trainer = new Door(demo.Desk.Address, "umpire-001");
+        var (_, own, _) = await trainer.Get("/evaluations");
+        Assert.All(all, e => Assert.Equal(e.Evaluator == "umpire-001", own.Contains($"/evaluations/{e.Key}\"", StringComparison.Ordinal)));
+        foreach (var told in (string[])["on the scale", "To talk about"]) Assert.DoesNotContain(told, own);
     }
 
     [Fact]

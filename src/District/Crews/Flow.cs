@@ -9,14 +9,18 @@ public sealed class Flow
     /// <summary>Adds a node and tells its number.</summary>
     public int Node() { from.Add([]); return from.Count - 1; }
 
-    /// <summary>An edge from one node to another that so much may flow through.</summary>
-    public void Edge(int a, int b, int capacity)
+    /// <summary>An edge from one node to another that so much may flow through; tells its number.</summary>
+    public int Edge(int a, int b, int capacity)
     {
         from[a].Add(edges.Count);
         edges.Add((b, capacity));
         from[b].Add(edges.Count);
         edges.Add((a, 0));
+        return edges.Count - 2;
     }
+
+    /// <summary>How much flows through an edge, once the greatest flow was asked for.</summary>
+    public int Through(int edge) => edges[edge + 1].Left;
 
     /// <summary>The most that can flow from source to sink. Asked once.</summary>
     public int Greatest(int source, int sink)

@@ -12,7 +12,7 @@ public sealed record Observation(string Form, string About, string Strength, str
 internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledGame> games, IReadOnlyList<Assignment> crews, Dice dice)
 {
     public const int Visits = 214;
-    private const int Adults = 44, Youths = 18, Low = 1, High = 5;
+    private const int Adults = 44, Youths = 18, MostVisits = 5, Low = 1, High = 5;
     private const double HoursApart = 2.6;
 
     private sealed record Seat(ScheduledGame Game, string Place, string Person);
@@ -34,9 +34,9 @@ internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledG
             var (trainer, by) = (i % trainers.Count, trainers[i % trainers.Count]);
             bool Free(Seat s) => s.Person != by && !seen.Contains((s.Person, by)) && busy.All(b => b.Person != by || Math.Abs((b.Start - s.Game.Start).TotalHours) > HoursApart);
             bool Hours(Seat s) => hours[by].Any(h => h.Day == s.Game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(s.Game.Start) && TimeOnly.FromDateTime(s.Game.Start) < h.Until);
-            bool Often(Seat s) => i % 6 == 5 || often.Contains(s.Person);
+            bool Often(Seat s) => (i % 6 == 5 ? !often.Contains(s.Person) : often.Contains(s.Person)) && seen.Count(v => v.Umpire == s.Person) < MostVisits;
             // an evaluator comes outside the weekly hours when these are used up
-            var seat = seats.FirstOrDefault(s => Often(s) && Free(s) && Hours(s)) ?? seats.First(s => Often(s) && Free(s));
+            var seat = seats.FirstOrDefault(s => Often(s) && Free(s) && Hours(s)) ?? seats.FirstOrDefault(s => Often(s) && Free(s)) ?? seats.First(Free);
             seen.Add((seat.Person, by));
             busy.Add((by, seat.Game.Start));
             yield return One(seat, by, levels[seat.Person] - Oslemoor.Severity(trainer) + 0.3 * Normal(), alike: trainer == Oslemoor.AllAlike && !dice.In(4));

@@ -88,6 +88,10 @@ public static class Oslemoor
         // nobody is put on a game with a clearance long gone; those that ran out in the last days are still on theirs, as it happens
         var lapsed = folk.Clearances.Where(c => c.Until < DateOnly.FromDateTime(Now).AddDays(-4)).Select(c => c.Person).ToHashSet();
         var lastDay = DateOnly.FromDateTime(Now).AddDays(8);
+        // who evaluates works no more than offered: the other evenings go to visits
+        var trainers = folk.Roles.Where(r => r.Role == Role.Trainer).Select(r => r.Person).ToHashSet();
+        var offers = folk.Officials.ToDictionary(o => o.Person, o => o.GamesAWeek);
+        bool Offered(string person, DateTime start) => !trainers.Contains(person) || busy.Count(b => b.Person == person && Week(b.Start) == Week(start)) < offers[person];
         foreach (var game in games.Where(g => DateOnly.FromDateTime(g.Start) <= lastDay).OrderBy(g => g.Start))
         {
             var planned = plan.Divisions.First(d => d.Division.Key == game.Division);
@@ -96,7 +100,7 @@ public static class Oslemoor
             {
                 var day = DateOnly.FromDateTime(game.Start);
                 var who = day > DateOnly.FromDateTime(Now) ? null : dice.Shuffled(folk.Officials).FirstOrDefault(o =>
-                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && Rested(busy.Where(b => b.Person == o.Person && b.Start.Date == game.Start.Date), game.Start) && !lapsed.Contains(o.Person)
+                    (place == "plate" ? o.Grade >= Grade.Plate : o.Grade >= Grade.Trainee) && minors.Contains(o.Person) == (place == "youth base") && Rested(busy.Where(b => b.Person == o.Person && b.Start.Date == game.Start.Date), game.Start) && Offered(o.Person, game.Start) && !lapsed.Contains(o.Person)
                     && certified[o.Person].Any(c => c.Game == planned.Game && rank[c.Division] >= rank[game.Division] && (place != "plate" || c.Position == Position.Plate))
                     && hours[o.Person].Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start).AddHours(2) <= h.Until));
                 if (who is not null) busy.Add((who.Person, game.Start));
@@ -104,6 +108,8 @@ public static class Oslemoor
             }
         }
     }
+
+    private static int Week(DateTime start) => (DateOnly.FromDateTime(start).DayNumber - Season.First.DayNumber) / 7;
 
     private static bool Rested(IEnumerable<(string Person, DateTime Start)> worked, DateTime start)
     {

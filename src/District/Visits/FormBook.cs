@@ -67,6 +67,13 @@ public sealed class FormBook
         return findings.Count > before ? null : book;
     }
 
+    /// <summary>The form for a position; the first when there are several.</summary>
+    /// <exception cref="InvalidDataException">There is none.</exception>
+    public Form For(Position position) => Forms.FirstOrDefault(f => Form.PositionOf(f.Id) == position) ?? throw new InvalidDataException($"there is no evaluation form for the {position.ToString().ToLowerInvariant()}");
+
+    /// <summary>What a goal is about in words: the title of an item, or the subject as it is.</summary>
+    public string Title(string about) => Forms.SelectMany(f => f.Items).FirstOrDefault(i => i.Id == about)?.Title ?? about;
+
     /// <summary>The band a level lies in.</summary>
     public Band BandOf(double level) => Bands.LastOrDefault(b => b.From <= level) ?? Bands[0];
 }

@@ -5,8 +5,8 @@ using Umpirage.District.People;
 
 namespace Umpirage.Solve.Crews;
 
-/// <summary>Something to be made small, and the least that it can be as far as a relaxation tells.</summary>
-internal sealed record Part(string Priority, LinearExpr Cost, long Least);
+/// <summary>Something to be made small.</summary>
+internal sealed record Part(string Priority, LinearExpr Cost);
 
 /// <summary>The stated priorities, each as a number to be made small, in the order in which they count. Safety is none of them: it never bends.</summary>
 internal static class CrewGoals
@@ -14,21 +14,20 @@ internal static class CrewGoals
     /// <summary>Metres that a broken wish weighs as much as (our own choice).</summary>
     private const int WishMetres = 5000;
 
-    public static IEnumerable<Part> Of(CrewTask task, Candidates candidates, CrewModel model)
+    public static IEnumerable<Part> Of(CrewTask task, Relaxation relaxed, CrewModel model)
     {
         // when short, the youth base goes first, then the second umpire; a game without any comes last.
         // greatest flows over hours, grades and offers bound what any plan can fill: told to the search, it need not prove that again
-        var (plates, required, all) = (Relaxation.Open(task, candidates, p => p == CrewPlace.Plate), Relaxation.Open(task, candidates, CrewPlace.IsRequired), Relaxation.Open(task, candidates, _ => true));
         var (plate, bases, youth) = (Open(task, model, p => p == CrewPlace.Plate), Open(task, model, p => p != CrewPlace.Plate && CrewPlace.IsRequired(p)), Open(task, model, p => !CrewPlace.IsRequired(p)));
-        yield return new("games without an umpire", LinearExpr.Sum(plate), plates);
-        model.Model.Add(LinearExpr.Sum(plate.Concat(bases)) >= required);
-        model.Model.Add(LinearExpr.Sum(plate.Concat(bases).Concat(youth)) >= all);
-        yield return new("places without an umpire, played with one less", LinearExpr.Sum(bases), 0);
-        yield return new("youth bases dropped", LinearExpr.Sum(youth), 0);
-        yield return new("changes to what is published", Changes(task, model), 0);
-        yield return new("unfairness over the season", Unfairness(task, model), 0);
-        yield return new("trainees without a mentor", Alone(task, model), 0);
-        yield return new("metres to travel, and wishes", Metres(model), 0);
+        yield return new("games without an umpire", LinearExpr.Sum(plate));
+        model.Model.Add(LinearExpr.Sum(plate.Concat(bases)) >= relaxed.Required);
+        model.Model.Add(LinearExpr.Sum(plate.Concat(bases).Concat(youth)) >= relaxed.All);
+        yield return new("places without an umpire, played with one less", LinearExpr.Sum(bases));
+        yield return new("youth bases dropped", LinearExpr.Sum(youth));
+        yield return new("changes to what is published", Changes(task, model));
+        yield return new("unfairness over the season", Unfairness(task, model));
+        yield return new("trainees without a mentor", Alone(task, model));
+        yield return new("metres to travel, and wishes", Metres(model));
     }
 
     private static List<BoolVar> Open(CrewTask task, CrewModel model, Func<string, bool> place) =>

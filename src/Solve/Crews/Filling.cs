@@ -29,11 +29,21 @@ internal sealed class Filling
 
     public bool[] Taken => taken;
 
+    /// <summary>Plates, other required places and youth bases that are open, in the order in which they count.</summary>
+    public Left Open => new([.. task.Games.SelectMany(g => CrewPlace.Of(g.Division).Where(p => !holder.ContainsKey((g.Key, p))))]);
+
     /// <summary>Published places that may stand, first.</summary>
     public Filling Keep()
     {
         var now = task.Games.SelectMany(task.Plan.CrewOf).Select(s => (s.Game.Key, s.Place, s.Person.Key)).ToHashSet();
         foreach (var place in places) foreach (var i in place) if (now.Contains((seats[i].Game.Key, seats[i].Place, seats[i].Person.Key)) && Fits(i)) Put(i);
+        return this;
+    }
+
+    /// <summary>Those of the given seats that fit.</summary>
+    public Filling Try(IEnumerable<int> given)
+    {
+        foreach (var i in given) if (Fits(i)) Put(i);
         return this;
     }
 

@@ -25,6 +25,7 @@ public static class Doors
         OptionDeeds.Map(app);
         FileDeeds.Map(app);
         LetterDeeds.Map(app);
+        EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
     }

@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Text.Json;
+using Umpirage.District.Calendar;
+using Umpirage.District.Crews;
 using Umpirage.Store;
 
 namespace Umpirage.Tests.Cli;
@@ -10,8 +12,14 @@ public sealed class CrewsContractTests : IDisposable
     /// <summary>A project's folder of its own, with the demonstration, whose clock stands on the Saturday of the stories.</summary>
     private readonly string root = Directory.CreateTempSubdirectory("umpirage-crews-").FullName;
 
-    public CrewsContractTests()
+    /// <summary>Bytes of a journal that holds more than what opening a store writes.</summary>
+    private const int Growing = 65536;
+
+    private readonly ITestOutputHelper output;
+
+    public CrewsContractTests(ITestOutputHelper output)
     {
+        this.output = output;
         Directory.CreateSymbolicLink(Path.Combine(root, "codes"), Folder.Of("codes"));
         Directory.CreateDirectory(Path.Combine(root, ".build"));
         using var store = Place.DemoIn(root).Ready();
@@ -21,18 +29,25 @@ public sealed class CrewsContractTests : IDisposable
 
     public void Dispose() => Directory.Delete(root, recursive: true);
 
-    private (int Code, string Out, string Error) Run(params string[] words)
+    private (int Code, string Out, string Error) Run(params string[] words) => Tell(["crews", .. words]);
+
+    private (int Code, string Out, string Error) Tell(params string[] words)
     {
-        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
-        foreach (var word in (string[])[Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"), "crews", .. words]) start.ArgumentList.Add(word);
-        start.Environment["UMPIRAGE_ROOT"] = root;
-        using var process = Process.Start(start)!;
+        using var process = Start(words);
         process.StandardInput.Close();
         var error = process.StandardError.ReadToEndAsync();
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return (process.ExitCode, text, error.Result);
+    }
+
+    private Process Start(params string[] words)
+    {
+        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
+        foreach (var word in (string[])[Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"), .. words]) start.ArgumentList.Add(word);
+        start.Environment["UMPIRAGE_ROOT"] = root;
+        return Process.Start(start)!;
     }
 
     [Fact]
@@ -84,5 +99,77 @@ public sealed class CrewsContractTests : IDisposable
         (code, text, _) = Run("forecast", "--week", "2026-05-18", "--json");
         using var read = JsonDocument.Parse(text);
         Assert.Equal((code, true), (1, read.RootElement.GetProperty("filled").GetInt32() < read.RootElement.GetProperty("required").GetInt32()));
+    }
+
+    /// <summary>Neither a file nor a backup taken in by a command brings a minor to a game of players of the same age.</summary>
+    [Fact]
+    public void No_command_saves_a_crew_that_a_safety_rule_bars()
+    {
+        var file = Path.Combine(root, "crews.csv");
+        File.WriteAllText(file, "game,place,person\nW07-BB1314-01,base,youth-03\n");
+        var (code, _, error) = Tell("import", "crews", file);
+        Assert.Equal(1, code);
+        Assert.Contains("age gap", error);
+        using (var look = Place.DemoIn(root).Open()) Assert.Null(look.Assignments.Find("W07-BB1314-01", "base")!.Person);
+        // the same file is taken once it names an adult
+        File.WriteAllText(file, "game,place,person\nW07-BB1314-01,base,umpire-001\n");
+        Assert.Equal(0, Tell("import", "crews", file).Code);
+        using (var look = Place.DemoIn(root).Open()) Assert.Equal("umpire-001", look.Assignments.Find("W07-BB1314-01", "base")!.Person);
+        // a backup that holds it all the same: the place is open when it has been taken in
+        var backup = Path.Combine(root, "backup.zip");
+        using (var store = Place.DemoIn(root).Open())
+        {
+            store.Actor = "tester";
+            store.Put(new Assignment("W07-BB1314-01", "base", "youth-03"));
+            store.SaveChanges();
+            Backup.Write(store, backup);
+        }
+        Store.OwnStore.Rest(Place.DemoIn(root));
+        Assert.Equal(0, Tell("restore", backup).Code);
+        using (var look = Place.DemoIn(root).Open()) Assert.Null(look.Assignments.Find("W07-BB1314-01", "base")!.Person);
+    }
+
+    /// <summary>Killed at any moment while a week's crews are found and saved: afterwards the week is open as it was, or crewed wholly, and the trail says the same.</summary>
+    [Fact]
+    public async Task Killed_while_a_week_is_saved_the_old_plan_stands_or_the_new_one()
+    {
+        var random = new Random(20260518);
+        var (rounds, old, whole, wal) = (Folder.Count(6, 60), 0, 0, Place.DemoIn(root).File + "-wal");
+        for (var round = 0; round < rounds; round++)
+        {
+            int trail;
+            using (var store = Place.DemoIn(root).Open())
+            {
+                store.Actor = "tester";
+                foreach (var place in store.Assignments.Where(a => a.Game.StartsWith("W07") && a.Person != null).ToList()) store.Put(place with { Person = null });
+                store.SaveChanges();
+                trail = store.Trail.Count();
+            }
+            Store.OwnStore.Rest(Place.DemoIn(root));
+            using (var solver = Start("crews", "solve", "--week", "2026-05-18", "--seconds", "1", "--save"))
+            {
+                var said = solver.StandardOutput.ReadToEndAsync();
+                var told = solver.StandardError.ReadToEndAsync();
+                // two of three when the store's own journal begins to grow, the others anywhere
+                var clock = Stopwatch.StartNew();
+                if (round % 3 == 2) await Task.Delay(random.Next(200, round == 2 ? 1500 : 6000));
+                else while (!solver.HasExited && clock.Elapsed.TotalSeconds < 60 && !(File.Exists(wal) && new FileInfo(wal).Length > Growing)) await Task.Delay(1);
+                if (round % 3 == 1) await Task.Delay(random.Next(0, 60));
+                if (!solver.HasExited) solver.Kill();
+                await solver.WaitForExitAsync();
+                await Task.WhenAll(said, told);
+            }
+            using var look = Place.DemoIn(root).Open();
+            var filled = look.Assignments.Count(a => a.Game.StartsWith("W07") && a.Person != null);
+            Assert.Equal(filled, look.Trail.Count() - trail);
+            if (filled == 0) { old++; continue; }
+            whole++;
+            // a hurried search leaves some open, but no half: a half would miss whole nights
+            Assert.True(filled >= 200, $"round {round}: {filled} places");
+            var plan = CrewPlan.Of(CrewReader.Read(look), UmpiresCodes.For(Shelf.Codes));
+            Assert.DoesNotContain(CrewCheck.All(plan).Where(b => b.Game.StartsWith("W07")), b => b.Hold != Hold.Wish);
+        }
+        output.WriteLine($"{rounds} kills: {old} left the old plan, {whole} the new one");
+        Assert.True(old > 0, "nothing was killed in time");
     }
 }

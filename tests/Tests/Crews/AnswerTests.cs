@@ -78,9 +78,12 @@ public class AnswerTests
         {
             Visits = [new("ann", Position.Plate, new(2026, 5, 10), "ben")], Roles = [new("ben", Role.Trainer, "", "")],
         };
-        var unseen = Unseen.Of(Town.Plan(records), Town.Saturday);
+        var unseen = Unseen.Of(Town.Plan(records), Town.Saturday.ToDateTime(default));
         Assert.Equal([("ben", Position.Base, 2, (DateOnly?)null), ("ann", Position.Plate, 1, new DateOnly(2026, 5, 10))], unseen.Take(2).Select(u => (u.Person.Key, u.Position, u.Games, u.LastSeen)));
         Assert.Equal(("c", "ben"), (unseen[1].Next!.Key, unseen[1].By.Single().Key));
+        // whose child plays in the game does not watch it
+        var tied = records with { Interests = [new("ben", InterestOf.Team, games[2].Home, "child plays there")] };
+        Assert.Empty(Unseen.Of(Town.Plan(tied), Town.Saturday.ToDateTime(default))[1].By);
     }
 
     /// <summary>A tenth of a degree of latitude: 11.12 km on a sphere of 6371.0088 km (IUGG mean radius).</summary>

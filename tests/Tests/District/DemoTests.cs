@@ -51,6 +51,8 @@ public class DemoTests
         Assert.Equal(31, umpires.Count(u => u.Since == 2026));
         Assert.Equal(5, umpires.Count(u => u.Grade == Grade.CrewChief));
         Assert.Equal(12, Every<RoleHeld>().Count(r => r.Role == Role.Trainer));
+        // 1.7 games a week each
+        Assert.Equal(238, umpires.Sum(u => u.GamesAWeek));
     }
 
     [Fact]

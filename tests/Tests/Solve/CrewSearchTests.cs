@@ -81,6 +81,39 @@ public class CrewSearchTests(ITestOutputHelper output)
         Assert.DoesNotContain(hurried.Recounted, b => b.Hold != Hold.Wish && hurried.Stages.Count > 0);
     }
 
+    /// <summary>Stopped by hand after so many milliseconds, or run out of so much time: the check finds nothing against safety or rules, and no more places are open than in the plan that stands.</summary>
+    [Fact]
+    public void Stopped_after_any_time_the_plan_is_safe_and_covers_no_less_than_the_one_that_stands()
+    {
+        var empty = Crews.Demo.Plan();
+        List<CrewGame> games = [.. empty.Games.Where(g => g.Day == new DateOnly(2026, 5, 23) && g.Division.Crew > 0)];
+        var full = CrewSearch.Find(new(empty, games, Seconds: 3)).Plan;
+        // every fifth place has fallen open since it was published
+        var stands = full.Seats.Where(s => games.Contains(s.Game)).Where((_, i) => i % 5 == 0).Aggregate(full, (p, s) => p.With(s.Game, s.Place, null)).Settled();
+        var (before, rounds, late, gained) = (Open(stands), Folder.Count(10, 120), 0, 0);
+        for (var i = 0; i < rounds; i++)
+        {
+            var milliseconds = i * 2400 / rounds;
+            using var stop = new CancellationTokenSource();
+            var byClock = i % 3 == 2;
+            if (!byClock) stop.CancelAfter(milliseconds);
+            var result = CrewSearch.Find(new(stands, games, Seconds: byClock ? milliseconds / 1000.0 : 100), stop.Token);
+            Assert.DoesNotContain(result.Plan.Seats.Where(s => games.Contains(s.Game)).SelectMany(s => CrewCheck.Of(result.Plan, s)), b => b.Hold != Hold.Wish);
+            Assert.True(Open(result.Plan).CompareTo(before) <= 0, $"after {milliseconds} ms: {before} open before, {Open(result.Plan)} after");
+            Assert.InRange(result.Seconds, 0, 60);
+            if (result.Stopped && result.Stages.Count > 0) late++;
+            if (Open(result.Plan).CompareTo(before) < 0) gained++;
+        }
+        output.WriteLine($"{rounds} searches, {late} stopped in the middle, {gained} with more covered");
+        Assert.True(late > 0 && gained > 0, "all were stopped before they began: that tries nothing");
+
+        (int, int, int) Open(CrewPlan plan)
+        {
+            var open = games.SelectMany(plan.Open).ToList();
+            return (open.Count(p => p == "plate"), open.Count(p => p == "base"), open.Count(p => p == "youth base"));
+        }
+    }
+
     [Fact]
     public void One_worker_finds_the_same_every_time()
     {
@@ -127,21 +160,32 @@ public class CrewSearchTests(ITestOutputHelper output)
         return best;
     }
 
-    /// <summary>The demonstration's open week: 168 games, 272 places (104 games with two umpires, 64 with one), short on purpose.</summary>
+    /// <summary>
+    /// The demonstration's open week, short by design: 168 games, 104 of them with two umpires, ask for 272 places, 238 games are offered (job: 1.7 a week by
+    /// 140 umpires), so 34 stay open. A flow over hours, grades and offers, which knows nothing of the search, says that no plan fills more.
+    /// </summary>
     [Fact]
-    public void The_week_of_the_demonstration()
+    public void The_week_of_the_demonstration_is_34_places_short()
     {
         var plan = Crews.Demo.Plan();
-        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now) with { Seconds = 8 };
+        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now) with { Seconds = 18 };
         Assert.Equal((168, 272), (task.Games.Count, task.Games.Sum(g => g.Division.Crew)));
+        Assert.Equal(238, Forecast.Most(plan, task.Games));
+        Assert.Equal(168, Forecast.Most(plan, task.Games, platesOnly: true));
         var result = CrewSearch.Find(task);
         foreach (var stage in result.Stages) output.WriteLine(stage.InWords);
         output.WriteLine($"{result.Seconds:0.0} s");
+        Assert.InRange(result.Seconds, 0, 20);
+        Assert.Equal((0, 34, 34), (result.NoUmpire.Count(), result.OneUmpire.Count(), result.Required.Count()));
+        Assert.All(result.Stages.Take(2), s => Assert.True(s.Proven, s.InWords));
+        Assert.All(result.Stages, s => Assert.True(s.Bound <= s.Value && s.Bound >= 0));
         // recounted twice: by the check, and by the plain recount of the tests
         Assert.DoesNotContain(CrewCheck.All(result.Plan).Where(b => task.Games.Any(g => g.Key == b.Game)), b => b.Hold != Hold.Wish);
-        var most = Forecast.Most(plan, task.Games);
-        Assert.InRange(272 - result.Required.Count(), 150, most);
+        var games = task.Games.Select(g => g.Key).ToHashSet();
+        var saved = Crews.Demo.Records with { Assignments = [.. Crews.Demo.Records.Assignments.Where(a => !games.Contains(a.Game)), .. result.Plan.Assignments(task.Games)] };
+        string[] wishes = ["neutrality", "plate rotation"];
+        Assert.DoesNotContain(new Recount(saved).All(), b => games.Contains(b.Game) && !wishes.Contains(b.Constraint));
+        // everybody is told why not
         Assert.All(result.Required, o => Assert.True(o.KeptBy.Count > 0 && o.KeptBy.Sum(k => k.People) + o.ForOneMore.Count >= 138, o.InWords));
-        Assert.All(result.Stages, s => Assert.True(s.Bound <= s.Value && s.Bound >= 0));
     }
 }

@@ -2,6 +2,7 @@ using System.Text;
 using Umpirage.District.Calendar;
 using Umpirage.District.Crews;
 using Umpirage.District.People;
+using Umpirage.Solve.Crews;
 using Umpirage.Store;
 using Umpirage.Store.Files;
 
@@ -76,6 +77,26 @@ public class CrewGuardTests
         // nobody without clearances
         may.Put(new Assignment("g", "plate", "eve"));
         Assert.Contains(Assert.Throws<UnsafeCrewException>(() => may.SaveChanges()).Breaches, b => b.Constraint == "clearance");
+    }
+
+    /// <summary>Between the search and the save the coordinator was withdrawn: what was right when it was found is not saved.</summary>
+    [Fact]
+    public void A_plan_that_was_safe_when_it_was_found_and_no_longer_is_is_refused_whole()
+    {
+        using var own = Town(Kept.Sqlite);
+        using (var first = Open(own)) { first.Put(new Coordination("g", "eve")); first.SaveChanges(); }
+        using (var store = Open(own))
+        {
+            var plan = CrewPlan.Of(CrewReader.Read(store), UmpiresCodes.For(Shelf.Codes));
+            List<CrewGame> games = [plan.Game("g")!];
+            var found = CrewSearch.Find(new(plan, games, Seconds: 5, Workers: 1)).Plan;
+            Assert.Contains(found.CrewOf(games[0]), s => s.Person.IsMinor);
+            using (var meanwhile = Open(own)) { meanwhile.Coordinations.Remove(meanwhile.Coordinations.Find("g")!); meanwhile.SaveChanges(); }
+            foreach (var place in found.Assignments(games)) store.Put(place);
+            Assert.Contains(Assert.Throws<UnsafeCrewException>(() => store.SaveChanges()).Breaches, b => b.Constraint == "adult coordinator");
+        }
+        using var look = own.Open();
+        Assert.All(look.Assignments.Where(a => a.Game == "g").ToList(), a => Assert.Null(a.Person));
     }
 
     [Fact]
