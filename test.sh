@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Runs every test and prints "N passed, N failed, N skipped" last. Needs the .NET SDK named in global.json. On Debian it installs what else it
-# needs when it is not there: chromium with two fonts for the pages, PostgreSQL for the region's store, a reader of drawings (apt-get; as root or
+# needs when it is not there: chromium with two fonts for the pages, PostgreSQL for the region's store, readers of drawings and of pages (apt-get; as root or
 # with sudo).
 set -uo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
@@ -10,6 +10,7 @@ server=$(mktemp -d)
 as_root() { if [ "$(id -u)" -eq 0 ]; then "$@"; else sudo -n "$@"; fi; }
 missing=()
 command -v chromium >/dev/null || missing+=(chromium)
+command -v pdftotext >/dev/null || missing+=(poppler-utils)
 ls /usr/share/fonts/truetype/liberation*/LiberationSans-Regular.ttf >/dev/null 2>&1 || missing+=(fonts-liberation)
 ls -d /usr/lib/postgresql/*/bin >/dev/null 2>&1 || missing+=(postgresql)
 /usr/bin/python3 -c 'import ezdxf' 2>/dev/null || missing+=(python3-ezdxf)

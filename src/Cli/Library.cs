@@ -1,3 +1,4 @@
+using Umpirage.District.Cards;
 using Umpirage.District.Diamonds;
 using Umpirage.Finder;
 using Umpirage.Rules.Codes;
@@ -51,6 +52,10 @@ internal static class Library
     /// <summary>How subjects are pictured; a picture that cannot be read is left out here, a test holds them all.</summary>
     public static IReadOnlyDictionary<string, Picture> Pictures(Request request, Codebook book) =>
         Files(Path.Combine(request.Codes, "pictures"), "*.picture").Select(f => Picture.Read(Name(f), File.ReadAllText(f), book, [])).OfType<Picture>().ToDictionary(p => p.Sheet);
+
+    /// <summary>The plans of cards, in the order of their names.</summary>
+    public static IReadOnlyList<CardPlan> Cards(Request request, Codebook book, List<Finding> findings) =>
+        [.. Files(Path.Combine(request.Codes, "cards"), "*.card").Select(f => CardPlanReader.Read(Name(f), File.ReadAllText(f), book, findings)).OfType<CardPlan>()];
 
     /// <summary>How often each subject was asked about, counted by the plays of the casebook.</summary>
     public static IReadOnlyDictionary<string, int> Asked(Request request, Codebook book) =>

@@ -33,6 +33,7 @@ internal static class Verb
         ["stakeout"] = DiamondVerb.StakeOutSheet,
         ["survey"] = DiamondVerb.Survey,
         ["gear"] = GearVerb.Run,
+        ["cards"] = CardsVerb.Run,
         ["fit"] = FitVerb.Run,
         ["bank"] = BankVerb.Run,
         ["lesson"] = LessonVerb.Run,
@@ -76,6 +77,7 @@ internal static class Verb
           crews solve|check|forecast --week DATE                  crews by stated priorities; what stays open and why
           crews why PERSON GAME, crews subs GAME                  every reason for no; who else
           diamond, stakeout DIVISION, survey FILE, gear FILE      a field laid out and checked; bats and other gear looked at
+          cards --game GAME --out FOLDER                          what people carry to a game, to print: plate, pitching, field, gear, weather, ...
           lesson CODE CODE --out FOLDER, bank --coverage, fit FILE  a crossover lesson; the questions computed; a 2PL fit
           desk                                                    opens the desk in the browser
           import KIND FILE [--dry-run], export KIND               a CSV file or a calendar, all of it or nothing

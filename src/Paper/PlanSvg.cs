@@ -14,8 +14,9 @@ public static class PlanSvg
     internal static string P(At at) => $"{N(at.X)} {N(-at.Y)}";
 
     /// <param name="told">Tells a length in feet; by default in feet and inches.</param>
+    /// <param name="letters">The height of letters in hundredths of the width: more where it is shown small.</param>
     /// <param name="sun">The path of the sun round the square, if it is to be drawn.</param>
-    public static string Of(Layout layout, Window window, Func<double, string>? told = null, SunPath? sun = null)
+    public static string Of(Layout layout, Window window, Func<double, string>? told = null, SunPath? sun = null, double letters = 2.2)
     {
         var unit = window.Wide / 100;
         var svg = new StringBuilder();
@@ -26,7 +27,7 @@ public static class PlanSvg
                 .paper { fill: #fff } .Chalk, .Rubber, .Base { stroke: #111; fill: none; stroke-width: {{N(unit * 0.28)}} } .Base, .Rubber { fill: #fff }
                 .Coloured { fill: #e8590c; stroke: #111; stroke-width: {{N(unit * 0.28)}} } .Grass { fill: none; stroke: #2b6a2b; stroke-width: {{N(unit * 0.25)}}; stroke-dasharray: {{N(unit * 1.2)}} {{N(unit * 0.7)}} }
                 .Dirt { fill: none; stroke: #7a4a1c; stroke-width: {{N(unit * 0.25)}}; stroke-dasharray: {{N(unit * 0.4)}} {{N(unit * 0.5)}} } .Fence { fill: none; stroke: #444; stroke-width: {{N(unit * 0.5)}} }
-                .measure { stroke: #0b4f8a; stroke-width: {{N(unit * 0.14)}} } text { font: {{N(unit * 2.2)}}px "Liberation Sans", Arial, sans-serif; fill: #0b4f8a; text-anchor: middle; paint-order: stroke; stroke: #fff; stroke-width: {{N(unit * 0.7)}} }
+                .measure { stroke: #0b4f8a; stroke-width: {{N(unit * 0.14)}} } text { font: {{N(unit * letters)}}px "Liberation Sans", Arial, sans-serif; fill: #0b4f8a; text-anchor: middle; paint-order: stroke; stroke: #fff; stroke-width: {{N(unit * 0.7)}} }
                 .label { fill: #111; font-weight: bold } .rim { fill: none; stroke: #888; stroke-width: {{N(unit * 0.14)}} } .sun { fill: #fff; stroke: #7a1200; stroke-width: {{N(unit * 0.35)}} } .near { fill: #7a1200 }
                 .ray { stroke: #7a1200; stroke-width: {{N(unit * 0.35)}}; stroke-dasharray: {{N(unit * 1.2)}} {{N(unit * 0.8)}} } .big { font-size: {{N(unit * 3.4)}}px; fill: #111 } .north { stroke: #111; stroke-width: {{N(unit * 0.5)}}; fill: none }
               </style>
@@ -39,7 +40,9 @@ public static class PlanSvg
         foreach (var course in layout.Courses)
             svg.AppendLine($"  <path class=\"{course.Made}\" d=\"M {string.Join(" L ", course.Corners.Select(P))}{(course.Closed ? " Z" : "")}\"><title>{E(course.Name)}</title></path>");
         foreach (var d in window.Dimensions) Measure(svg, d, told ?? Tape.Told, unit);
-        foreach (var (words, at) in window.Labels) svg.AppendLine($"  <text class=\"label\" x=\"{N(at.X)}\" y=\"{N(-at.Y + unit * 0.8)}\">{E(words)}</text>");
+        // a label is moved in rather than cut: a bold letter is about as wide as six tenths of its height
+        double Inside(string words, double x) => words.Length * letters * unit * 0.3 is var half && 2 * half < window.Wide ? Math.Clamp(x, window.Low.X + half, window.High.X - half) : x;
+        foreach (var (words, at) in window.Labels) svg.AppendLine($"  <text class=\"label\" x=\"{N(Inside(words, at.X))}\" y=\"{N(-at.Y + unit * letters * 0.36)}\">{E(words)}</text>");
         if (sun is not null) SunRim.Put(svg, layout, sun, unit);
         return svg.AppendLine("</svg>").ToString();
     }

@@ -3,6 +3,8 @@ using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Umpirage.District.Calendar;
+using Umpirage.District.Cards;
+using Umpirage.District.Clinic;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Options;
 using Umpirage.District.People;
@@ -39,6 +41,9 @@ public sealed class Shelf
     /// <summary>The district's evaluation forms.</summary>
     public FormBook Forms => now.Forms;
 
+    /// <summary>What weighs how much when the next clinic is planned.</summary>
+    public Weights Weights => now.Weights;
+
     /// <summary>What the codes say of calendars; kept, like the codes themselves, until something is published.</summary>
     public CalendarCodes Calendar(DistrictStore store)
     {
@@ -46,11 +51,16 @@ public sealed class Shelf
         return reading.Calendar ??= new(reading.Book, store.Leagues.AsNoTracking().ToDictionary(l => l.Key));
     }
 
+    /// <summary>What cards ask of the codes, and how cards are laid out.</summary>
+    public CardCodes Cards => now.Cards;
+    public IReadOnlyList<CardPlan> CardPlans => now.CardPlans;
+
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
-    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms)
+    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms, Weights Weights, IReadOnlyList<CardPlan> CardPlans)
     {
+        public CardCodes Cards { get; } = new(Book);
         public PitchingCodes Pitching { get; } = new(Book);
         public CalendarCodes? Calendar { get; set; }
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
@@ -83,13 +93,16 @@ public sealed class Shelf
         List<SourceText> files = [.. Files("sheets", "*.sheet"), .. Files("layers", "*.layer").Where(f => !names.Any(n => Words.Same(n, NameOf(f, roster)))), .. own];
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes(rosterText.Text + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
         var book = Codebook.Read(rosterText, files);
-        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), FormsOf(settings.Codes));
+        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), Data(FormBook.Read, "evaluations", "forms.txt"), Data(Weights.Read, "clinic", "weights.txt"),
+            [.. Files("cards", "*.card").Select(f => CardPlanReader.Read(f.File, f.Text, book, [])).OfType<CardPlan>()]);
     }
 
-    private static FormBook FormsOf(string codes)
+    /// <summary>A file of the codes folder, read whole.</summary>
+    /// <exception cref="InvalidDataException">It has faults; the message tells them all.</exception>
+    private T Data<T>(Func<string, string, List<Finding>, T?> read, params string[] path) where T : class
     {
         var findings = new List<Finding>();
-        return FormBook.Read("forms.txt", File.ReadAllText(Path.Combine(codes, "evaluations", "forms.txt")), findings) ?? throw new InvalidDataException(string.Join("\n", findings));
+        return read(path[^1], File.ReadAllText(Path.Combine([settings.Codes, .. path])), findings) ?? throw new InvalidDataException(string.Join("\n", findings));
     }
 
     private IEnumerable<SourceText> Files(string folder, string pattern) =>

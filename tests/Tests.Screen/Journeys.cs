@@ -139,6 +139,35 @@ public abstract class Journeys(DemoDesk demo, Browser browser) : AtTheDesk(demo,
         await Assertions.Expect(main).ToContainTextAsync("position that may have one");
     }
 
+    /// <summary>From the game to what is said at the plate, to the sheet of pitchers, and to paper; a parent at the fence sees neither crew nor pitchers.</summary>
+    [Fact]
+    public async Task Cards_of_a_game_are_read_on_the_phone_and_printed()
+    {
+        var page = await Open("/games/S-F6", "umpire-050", phone: true);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Cards to carry" }).ClickAsync();
+        var card = page.Locator("article.card");
+        await Assertions.Expect(card).ToContainTextAsync("No new inning after 1:40 (100 min)");
+        await Assertions.Expect(card).ToContainTextAsync("Wrenfall League: 110 min");
+        await Assertions.Expect(card).ToContainTextAsync("20:40");
+        await page.GetByText("Other cards of this game").ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Pitching sheet", Exact = true }).ClickAsync();
+        await Assertions.Expect(card).ToContainTextAsync("May pitch?");
+        foreach (var name in (string[])["Print: Pitching sheet", "Print all"])
+        {
+            var printed = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = name }).ClickAsync());
+            var start = new byte[5];
+            await using var file = await printed.CreateReadStreamAsync();
+            await file.ReadExactlyAsync(start);
+            Assert.Equal("%PDF-", System.Text.Encoding.ASCII.GetString(start));
+        }
+        var fence = await Open("/games/S-F6/cards", "committee-1", phone: true);
+        await Assertions.Expect(fence.Locator("article.card")).ToContainTextAsync("What differs today");
+        await fence.GetByText("Other cards of this game").ClickAsync();
+        foreach (var name in (string[])["Pitching sheet", "Crew card"]) await Assertions.Expect(fence.GetByRole(AriaRole.Link, new() { Name = name })).ToHaveCountAsync(0);
+        int[] answers = await Task.WhenAll(((string[])["pitching", "crew", "plate"]).Select(async c => (await fence.APIRequest.GetAsync($"/games/S-F6/cards/{c}.pdf")).Status));
+        Assert.Equal([404, 404, 200], answers);
+    }
+
     [Fact]
     public async Task A_count_is_corrected_by_adding_and_both_stay()
     {

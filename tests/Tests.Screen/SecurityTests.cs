@@ -13,16 +13,16 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "training", "teach", "certify"]),
+        ("chief", ["looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach", "training", "certify"]),
         ("assigner", ["crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "training", "teach"]),
-        ("umpire-050", ["crews", "eligible", "training"]),
-        ("youth-01", ["crews", "eligible", "training"]),
+        ("umpire-001", ["looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach", "training"]),
+        ("umpire-050", ["looks", "crews", "eligible", "training"]),
+        ("youth-01", ["looks", "crews", "eligible", "training"]),
         ("guardian-01", ["crews", "training"]),
-        ("president-tarnholt", ["crews", "people", "options", "eligible", "count", "forecast"]),
-        ("safety-tarnholt", ["people"]),
+        ("president-tarnholt", ["looks", "crews", "people", "options", "eligible", "count", "forecast"]),
+        ("safety-tarnholt", ["looks", "people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
-        ("coordinator-01", ["eligible"]),
+        ("coordinator-01", ["looks", "eligible"]),
         ("committee-1", []),
         ("nobody", []),
     ];
@@ -31,8 +31,9 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     private static readonly (string Path, string Opens)[] Pages =
     [
         ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"),
-        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-32/umpire-054", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"),
+        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/games/W06-SB12U-03/cards", "public"), ("/games/W06-SB12U-03/cards/plate.pdf", "public"), ("/games/W06-SB12U-03/cards/all.pdf", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
+        ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
         ("/schedule", "public"), ("/crews", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
         ("/drill", "own"), ("/drill?code=softball/12U", "own"), ("/training", "training"), ("/training/clinic?unit=base+work&day=2026-03-07&place=Tarnholt+Mill", "teach"), ("/certify", "training"), ("/certify/test?kind=base+softball+12U&person=umpire-060", "teach"), ("/certify/test?kind=base+softball+12U&person=umpire-060&as=key", "teach"),
         ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
@@ -45,10 +46,11 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
         ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
+        ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
         ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
         ("/drill", "own", [("code", "softball/12U"), ("q", "none")]), ("/training/clinics", "teach", [("unit", "base work"), ("day", "2026-06-01"), ("from", "18:30"), ("place", "x"), ("taught", "chief")]), ("/training/sign-in", "teach", [("unit", "base work"), ("day", "2026-03-07"), ("place", "Tarnholt Mill"), ("shown", "umpire-060")]),
         ("/certify/test", "teach", [("kind", "base softball 12U"), ("person", "umpire-060"), ("form", "x")]), ("/certify/talk", "certify", [("person", "umpire-050"), ("kind", "base softball 12U"), ("form", "base softball 12U 2026 C")]), ("/certify/issue", "certify", [("person", "umpire-044"), ("kind", "base softball 12U")]),
-        ("/evaluations", "evaluate", [("game", "W06-BB910-32"), ("umpire", "umpire-054")]), ("/evaluations/W06-BB910-32/umpire-054/umpire-001/reply", "own", [("reply", "x")]),
+        ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]), ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
         ("/letters", "letters", [("to", "umpire-060")]), ("/files", "files", []),
         ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
         ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
@@ -128,7 +130,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         string[] paths =
         [
             "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
-            $"/games/{game.Key}", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
+            $"/games/{game.Key}", $"/games/{game.Key}/cards?card=crew", "/games/W06-BB910-12/cards?card=crew", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
         ];
         paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
         var wrong = new List<string>();

@@ -100,4 +100,28 @@ public abstract class VisitJourneys(DemoDesk demo, Browser browser) : AtTheDesk(
         await Assertions.Expect(league.Locator(".ruling .lines")).ToContainTextAsync("272 places are required");
         foreach (var other in (string[])["Pellwick League", "Wrenfall League"]) await Assertions.Expect(league.Locator("main")).Not.ToContainTextAsync(other);
     }
+
+    /// <summary>What the next clinic should teach, with the evidence: how often, by how many, when, under whose code; for one game only that game's codes.</summary>
+    [Fact]
+    public async Task The_next_clinic_is_weighed_with_the_evidence()
+    {
+        var page = await Open("/clinic/next", "umpire-001", phone: true);
+        var weights = (await page.Locator("#rules h3 small").AllTextContentsAsync()).Select(w => double.Parse(w.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(8, weights.Count);
+        Assert.Equal(weights.OrderDescending(), weights);
+        foreach (var said in (string[])["Asked", "Answered wrongly", "Set as a goal", "people", "SB 12U"]) await Assertions.Expect(page.Locator("#rules")).ToContainTextAsync(said);
+        await page.GetByLabel("For", new() { Exact = true }).SelectOptionAsync("softball");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator("#rules")).ToContainTextAsync("SB 12U");
+        await Assertions.Expect(page.Locator("#field")).ToContainTextAsync("Angle before distance, base umpire");
+        await Assertions.Expect(page.Locator("main")).Not.ToContainTextAsync("BB 11-12");
+        // a question more is a sign more
+        using (var store = Store())
+        {
+            for (var i = 0; i < 3; i++) store.Questions.Add(new($"q-sign-{i}", new DateTime(2026, 5, 15, 12, 0, 0, DateTimeKind.Utc), $"umpire-0{i + 10}", "who bats?", "fake tag", "softball/12U+Oslemoor@2026-05-15", "", "", "", true));
+            store.SaveChanges();
+        }
+        await page.GotoAsync("/clinic/next?all=true");
+        await Assertions.Expect(page.Locator(".topics > li").Filter(new() { Has = page.GetByRole(AriaRole.Heading, new() { Name = "Fake tag" }) })).ToContainTextAsync("Asked 3 times and not answered yet by 3 people, 15 May: SB 12U 3");
+    }
 }

@@ -15,19 +15,17 @@ internal static class SunPathVerb
 
     public static int Run(Request request)
     {
-        (request, var from) = request.Option("--from");
-        (request, var until) = request.Option("--until");
-        (request, var bearing) = request.Option("--bearing");
-        (request, var address) = request.Option("--code");
-        (request, var svg) = request.Option("--svg");
-        if (request.Words.Count != 2) { Console.Error.WriteLine($"name a diamond and a day: {Form}"); return Verb.Unusable; }
+        var options = new Options(request, ["--from", "--until", "--bearing", "--code", "--svg"]);
+        if (options.Words.Count != 2) options.Faults.Add("name a diamond and a day");
+        if (options.Faulty(Form)) return Verb.Unusable;
+        var (from, until, bearing, address) = (options.Text("--from"), options.Text("--until"), options.Text("--bearing"), options.Text("--code"));
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
         var faults = new List<string>();
-        var diamond = store.Diamonds.Find(request.Words[0]);
-        if (diamond is null) faults.Add($"there is no diamond '{request.Words[0]}'; {Words.Offer(request.Words[0], [.. store.Diamonds.Select(d => d.Key)])}");
-        var day = SunVerb.Day(request.Words[1], faults);
-        var looks = bearing is null ? diamond?.Bearing : Spot.Degrees(bearing, "the bearing", 360, faults);
+        var diamond = store.Diamonds.Find(options.Words[0]);
+        if (diamond is null) faults.Add($"there is no diamond '{options.Words[0]}'; {Words.Offer(options.Words[0], [.. store.Diamonds.Select(d => d.Key)])}");
+        var day = SunVerb.Day(options.Words[1], faults);
+        var looks = bearing is null ? diamond?.Bearing : Compass.Read(bearing, faults);
         if (diamond is not null && looks is null && bearing is null) faults.Add($"nobody took where {diamond.Name} looks; add --bearing, the degrees from true north in which second lies from home");
         var zone = Spot.ZoneOf(store.District.First().Zone, faults);
         Instant? Time(string? text, string usual) => zone is null ? null : WallClock.Read(text ?? usual, day ?? new(2026, 1, 1), zone, faults);
@@ -40,7 +38,7 @@ internal static class SunPathVerb
         if (faults.Count > 0 || layout is null) return Verb.Unusable;
         var park = store.Parks.Find(diamond!.Park)!;
         var path = SunPath.Of(layout, new(park.Latitude, park.Longitude, zone!), day!.Value, begin!.Value, end!.Value, looks!.Value);
-        if (svg is { Length: > 0 }) File.WriteAllText(svg, PlanSvg.Of(layout, Window.Sky(layout), sun: path));
+        if (options.Text("--svg") is { } svg) File.WriteAllText(svg, PlanSvg.Of(layout, Window.Sky(layout), sun: path));
         if (request.Json)
             Json.Write(new
             {

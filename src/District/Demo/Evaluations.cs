@@ -12,7 +12,7 @@ public sealed record Observation(string Form, string About, string Strength, str
 internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledGame> games, IReadOnlyList<Assignment> crews, Dice dice)
 {
     public const int Visits = 214;
-    private const int Adults = 44, Youths = 18, MostVisits = 5, Low = 1, High = 5;
+    private const int Adults = 44, Youths = 18, Low = 1, High = 5;
     private const double HoursApart = 2.6;
 
     private sealed record Seat(ScheduledGame Game, string Place, string Person);
@@ -26,7 +26,8 @@ internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledG
         var trainers = folk.Roles.Where(r => r.Role == Role.Trainer).Select(r => r.Person).ToList();
         var minors = folk.People.Where(p => p.IsMinor).Select(p => p.Key).ToHashSet();
         var often = dice.Shuffled(folk.Officials.Where(o => !minors.Contains(o.Person))).Take(Adults).Concat(dice.Shuffled(folk.Officials.Where(o => minors.Contains(o.Person))).Take(Youths)).Select(o => o.Person).ToHashSet();
-        var levels = folk.Officials.ToDictionary(o => o.Person, o => (minors.Contains(o.Person) ? 2.8 : 3.2) - (o.Grade == Grade.Trainee ? 0.3 : 0) + 0.55 * Normal());
+        var levels = folk.Officials.ToDictionary(o => o.Person, o => LevelOf(o.Grade) + 0.45 * Normal());
+        var most = folk.Officials.ToDictionary(o => o.Person, o => often.Contains(o.Person) ? dice.Between(3, 5) : 2);
         var seats = dice.Shuffled(crews.Where(c => c.Person is not null && byKey[c.Game].Status == GameStatus.Played).Select(c => new Seat(byKey[c.Game], c.Place, c.Person!)));
         var hours = folk.Hours.ToLookup(h => h.Person);
         for (var i = 0; i < Visits; i++)
@@ -34,7 +35,7 @@ internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledG
             var (trainer, by) = (i % trainers.Count, trainers[i % trainers.Count]);
             bool Free(Seat s) => s.Person != by && !seen.Contains((s.Person, by)) && busy.All(b => b.Person != by || Math.Abs((b.Start - s.Game.Start).TotalHours) > HoursApart);
             bool Hours(Seat s) => hours[by].Any(h => h.Day == s.Game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(s.Game.Start) && TimeOnly.FromDateTime(s.Game.Start) < h.Until);
-            bool Often(Seat s) => (i % 6 == 5 ? !often.Contains(s.Person) : often.Contains(s.Person)) && seen.Count(v => v.Umpire == s.Person) < MostVisits;
+            bool Often(Seat s) => (i % 6 == 5 ? !often.Contains(s.Person) : often.Contains(s.Person)) && seen.Count(v => v.Umpire == s.Person) < most[s.Person];
             // an evaluator comes outside the weekly hours when these are used up
             var seat = seats.FirstOrDefault(s => Often(s) && Free(s) && Hours(s)) ?? seats.FirstOrDefault(s => Often(s) && Free(s)) ?? seats.First(Free);
             seen.Add((seat.Person, by));
@@ -42,6 +43,8 @@ internal sealed class Evaluations(Plan plan, Folk folk, IReadOnlyList<ScheduledG
             yield return One(seat, by, levels[seat.Person] - Oslemoor.Severity(trainer) + 0.3 * Normal(), alike: trainer == Oslemoor.AllAlike && !dice.In(4));
         }
     }
+
+    private static double LevelOf(Grade grade) => grade switch { Grade.Trainee => 2.8, Grade.Base => 3.1, Grade.Plate => 3.5, Grade.CrewChief => 4, _ => throw new ArgumentOutOfRangeException(nameof(grade)) };
 
     private Evaluation One(Seat seat, string by, double level, bool alike)
     {

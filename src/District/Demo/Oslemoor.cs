@@ -38,7 +38,7 @@ public static class Oslemoor
             Facts, .. plan.Leagues, .. plan.Divisions.Select(d => d.Division), .. plan.Parks, .. plan.Diamonds, .. teams, .. folk.People, .. folk.Roles, .. folk.Guardianships, .. folk.Officials,
             .. folk.Clearances, .. folk.Certificates, .. folk.Hours, .. games, .. closed, .. Ties.Of(plan, folk, teams, games, Now, new Dice(seed + 1)), .. crews, .. players, .. places,
             .. Counts.Of(games.Where(g => g.Status == GameStatus.Played), places.ToLookup(p => p.Team), dice),
-            .. new Evaluations(plan, folk, games, crews, new Dice(seed + 2)).Make(),
+            .. new Evaluations(plan, folk, games, crews, new Dice(seed + 2)).Make(), .. new Questions(plan, folk, Now, new Dice(seed + 3)).Make(),
         ];
     }
 

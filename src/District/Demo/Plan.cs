@@ -9,7 +9,7 @@ public sealed record PlannedDivision(Division Division, string Game, int Teams, 
 /// <summary>What the demonstration district is made from: the small tables of demo/oslemoor, as text.</summary>
 public sealed record Plan(
     IReadOnlyList<League> Leagues, IReadOnlySet<(string League, string Game)> Plays, IReadOnlyList<PlannedDivision> Divisions,
-    IReadOnlyList<Park> Parks, IReadOnlyList<Diamond> Diamonds, IReadOnlyList<string> Given, IReadOnlyList<string> Family, IReadOnlyList<string> TeamNames, IReadOnlyList<Observation> Observations)
+    IReadOnlyList<Park> Parks, IReadOnlyList<Diamond> Diamonds, IReadOnlyList<string> Given, IReadOnlyList<string> Family, IReadOnlyList<string> TeamNames, IReadOnlyList<Observation> Observations, IReadOnlyList<Ruled> Ruled)
 {
     /// <param name="text">Gives the text of a file by its name.</param>
     public static Plan Read(Func<string, string> text)
@@ -24,7 +24,8 @@ public sealed record Plan(
             [.. Rows(text("parks.csv")).Select(r => new Park(r["park"], r["name"], double.Parse(r["latitude"], CultureInfo.InvariantCulture), double.Parse(r["longitude"], CultureInfo.InvariantCulture)))],
             [.. Rows(text("diamonds.csv")).Select(r => new Diamond(r["diamond"], r["park"], r["name"], Number(r["base path"]), r["lit"] == "yes", r["bearing"] == "" ? null : Number(r["bearing"])))],
             names["given"], names["family"], names["team"],
-            [.. Rows(text("evaluations.csv")).Select(r => new Observation(r["form"], r["about"], r["strength"], r["goal"], r["own view"]))]);
+            [.. Rows(text("evaluations.csv")).Select(r => new Observation(r["form"], r["about"], r["strength"], r["goal"], r["own view"]))],
+            [.. text("questions.txt").Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(" | ")).Select(c => new Ruled(c[0], c[1], c[2], c[3], c[4], c[5]))]);
     }
 
     private static int Number(string text) => int.Parse(text, CultureInfo.InvariantCulture);

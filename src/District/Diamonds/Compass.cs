@@ -17,6 +17,14 @@ public static class Compass
     /// <summary>"68° (east-north-east)".</summary>
     public static string Told(double degrees) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(Turned(degrees)) % 360:0}° ({Wind(degrees)})");
 
+    /// <summary>Reads degrees clockwise from true north; null, with the reason, for anything else.</summary>
+    public static double? Read(string text, List<string> faults)
+    {
+        if (double.TryParse(text.TrimEnd('°', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees) && degrees <= 360) return degrees;
+        faults.Add($"the direction is '{text}'; it may be 0 to 360, degrees clockwise from true north in which second lies from home");
+        return null;
+    }
+
     /// <summary>The same direction, 0 up to 360.</summary>
     public static double Turned(double degrees) => (degrees % 360 + 360) % 360;
 

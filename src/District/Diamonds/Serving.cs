@@ -25,18 +25,17 @@ public sealed record Serving(Layout Layout, double Grace, IReadOnlyList<Held> He
 {
     public Stands Stands => Held.Any(h => h.Stands == Stands.Off) ? Stands.Off : Held.Any(h => h.Stands == Stands.TooNearToTell) ? Stands.TooNearToTell : Stands.AsAsked;
 
-    public string InWords
+    public string InWords => Told($"{Layout.Code.Address}");
+
+    /// <param name="name">What the division is called.</param>
+    public string Told(string name)
     {
-        get
+        var grace = (Grace * 12).ToString("0.###", CultureInfo.InvariantCulture);
+        return Stands switch
         {
-            var grace = (Grace * 12).ToString("0.###", CultureInfo.InvariantCulture);
-            var name = $"{Layout.Code.Address}";
-            return Stands switch
-            {
-                Stands.AsAsked => $"{name}: serves, every distance taped within {grace} in{(NotTaped.Count == 0 ? "" : $"; not taped: {string.Join(", ", NotTaped)}")}",
-                Stands.TooNearToTell => $"{name}: too near to tell, {string.Join("; ", Held.Where(h => h.Stands != Stands.AsAsked).Select(h => h.InWords))}",
-                _ => $"{name}: does not serve; {string.Join("; ", Held.Where(h => h.Stands != Stands.AsAsked).Select(h => h.InWords))}",
-            };
-        }
+            Stands.AsAsked => $"{name}: serves, every distance taped within {grace} in{(NotTaped.Count == 0 ? "" : $"; not taped: {string.Join(", ", NotTaped)}")}",
+            Stands.TooNearToTell => $"{name}: too near to tell, {string.Join("; ", Held.Where(h => h.Stands != Stands.AsAsked).Select(h => h.InWords))}",
+            _ => $"{name}: does not serve; {string.Join("; ", Held.Where(h => h.Stands != Stands.AsAsked).Select(h => h.InWords))}",
+        };
     }
 }

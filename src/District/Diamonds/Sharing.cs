@@ -16,6 +16,9 @@ public sealed record Sharing(string Mark, string First, string Second, double Ap
     /// <summary>Two marks nearer than an eighth of an inch are one: nobody chalks finer.</summary>
     private const double One = 1.0 / 8 / 12;
 
+    /// <summary>How two marks stand that lie so far apart, where chalk nearer than <paramref name="near"/> is taken one for the other; both in feet.</summary>
+    internal static Fit Stand(double apart, double near) => apart <= One ? Fit.Shared : apart <= near ? Fit.Clashing : Fit.Apart;
+
     /// <summary>Every mark that two layouts both have. Home is their common point.</summary>
     public static IReadOnlyList<Sharing> Of(Layout first, Layout second)
     {
@@ -27,7 +30,7 @@ public sealed record Sharing(string Mark, string First, string Second, double Ap
                let other = second.Find(mark.Name)
                where other is not null
                let apart = mark.At.To(other.Value)
-               select new Sharing(mark.Name, a, b, apart, apart <= One ? Fit.Shared : apart <= near ? Fit.Clashing : Fit.Apart),
+               select new Sharing(mark.Name, a, b, apart, Stand(apart, near)),
         ];
     }
 

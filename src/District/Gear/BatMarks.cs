@@ -13,6 +13,9 @@ public static class BatMarks
 
     private static Parameter Parameter(Code code) => code.Book.Sheet(Sheet)!.Parameters.First(p => p.Name == Current);
 
+    /// <summary>The marks that may be read on a bat, whoever asks for them.</summary>
+    public static IEnumerable<string> Readable(Code code) => Parameter(code).Values.Where(v => v != Wood);
+
     /// <summary>The marks read, as a value of the sheet's "marks shown"; null, with the reason, when one is no mark anybody knows.</summary>
     public static string? Shown(Code code, IReadOnlyList<string> marks, out string fault)
     {
@@ -20,7 +23,7 @@ public static class BatMarks
         var parameter = Parameter(code);
         if (marks is ["none"]) return "no mark";
         foreach (var mark in marks)
-            if (!parameter.Values.Contains(mark, StringComparer.OrdinalIgnoreCase)) { fault = $"'{mark}' is no mark; {Words.Offer(mark, [.. parameter.Values.Where(v => v != Wood), "none"])}"; return null; }
+            if (!parameter.Values.Contains(mark, StringComparer.OrdinalIgnoreCase)) { fault = $"'{mark}' is no mark; {Words.Offer(mark, [.. Readable(code), "none"])}"; return null; }
         var asked = Asked(code);
         var (own, old) = (marks.Any(m => Words.Same(m, asked)), marks.Any(m => Earlier(code, parameter).Contains(m, StringComparer.OrdinalIgnoreCase)));
         return (own, old) switch { (true, true) => "current mark beside an old one", (true, false) => "current mark", (false, true) => "old mark only", _ => "mark of another body only" };

@@ -5,8 +5,9 @@ public enum Deed
 {
     ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
     SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts, Evaluate, SeeEvaluations,
-    SeeVisits, SeeForecast, PlanClinic,
+    SeeVisits, SeeForecast,
     Drill, SeeTraining, Teach, Certify,
+    LookOver,
 }
 
 /// <summary>How far a permission reaches: nothing, what is one's own, one's own team, one's own league, the district.</summary>
@@ -23,19 +24,20 @@ public static class Access
     private static readonly Dictionary<(Role, Deed), Reach> Table = Read(
         (Role.Chief, Reach.District, [.. Enum.GetValues<Deed>()]),
         (Role.Assigner, Reach.District, [Deed.SeePeople, Deed.SeeContact, Deed.SeeClearances, Deed.SeeCrews, Deed.SetCrews, Deed.WriteLetters, Deed.SeeVisits, Deed.SeeForecast]),
-        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.PlanClinic, Deed.SeeTraining, Deed.Teach]),
+        (Role.Trainer, Reach.District, [Deed.SeePeople, Deed.SeeQuestions, Deed.WriteLetters, Deed.Evaluate, Deed.SeeVisits, Deed.SeeTraining, Deed.Teach]),
         (Role.President, Reach.League, [Deed.SeePeople, Deed.SeeCrews, Deed.ChangeGames, Deed.SeePitching, Deed.CountPitches, Deed.ProposeOption, Deed.SeeForecast]),
-        (Role.President, Reach.District, [Deed.SeeEligibility]),
+        (Role.President, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
         (Role.SafetyOfficer, Reach.League, [Deed.SeePeople, Deed.SeeClearances]),
+        (Role.SafetyOfficer, Reach.District, [Deed.LookOver]),
         (Role.Manager, Reach.Team, [Deed.SeePitching, Deed.CountPitches]),
         (Role.Manager, Reach.District, [Deed.SeeEligibility]),
         (Role.Scorekeeper, Reach.Team, [Deed.CountPitches]),
         (Role.Scorekeeper, Reach.District, [Deed.SeeEligibility]),
-        (Role.Coordinator, Reach.District, [Deed.SeeEligibility]),
+        (Role.Coordinator, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
         (Role.Umpire, Reach.Self, [Deed.SeeCrews, Deed.SeeTraining]),
-        (Role.Umpire, Reach.District, [Deed.SeeEligibility]),
+        (Role.Umpire, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
         (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews, Deed.SeeTraining]),
-        (Role.YouthUmpire, Reach.District, [Deed.SeeEligibility]),
+        (Role.YouthUmpire, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
         (Role.Guardian, Reach.Self, [Deed.SeeCrews, Deed.SeeTraining]));
 
     private static Dictionary<(Role, Deed), Reach> Read(params (Role Role, Reach Reach, Deed[] Deeds)[] lines) =>

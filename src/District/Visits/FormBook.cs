@@ -74,6 +74,10 @@ public sealed class FormBook
     /// <summary>What a goal is about in words: the title of an item, or the subject as it is.</summary>
     public string Title(string about) => Forms.SelectMany(f => f.Items).FirstOrDefault(i => i.Id == about)?.Title ?? about;
 
+    /// <summary>What a goal of a form is about, so that it can be counted: "Timing, plate umpire" for an item, a subject of the rules as it is.</summary>
+    public string Subject(string form, string about) =>
+        Forms.FirstOrDefault(f => f.Id == form) is { } of && of.Items.FirstOrDefault(i => i.Id == about) is { } item ? $"{item.Title}, {of.Title.ToLowerInvariant()}" : about;
+
     /// <summary>The band a level lies in.</summary>
     public Band BandOf(double level) => Bands.LastOrDefault(b => b.From <= level) ?? Bands[0];
 }

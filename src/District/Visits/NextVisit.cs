@@ -27,12 +27,12 @@ public sealed record NextVisit(Chance At, string Evaluator, string Why)
             var fresh = chance.Evaluators.Where(e => e != chance.Umpire && byUmpire[chance.Umpire].All(v => v.Evaluator != e) && !visits.Any(v => v.Evaluator == e && v.At.Start < chance.End && chance.Start < v.At.End));
             if (fresh.OrderBy(e => shared[e]).ThenBy(e => visits.Count(v => v.Evaluator == e)).ThenBy(e => e, StringComparer.Ordinal).FirstOrDefault() is not { } evaluator) continue;
             var seen = byUmpire[chance.Umpire].Count();
-            visits.Add(new(chance, evaluator, $"evaluated {Times(seen)}{(seen < forms.Evaluations ? $" of the {forms.Evaluations} a band takes" : "")}; the evaluator has not seen this umpire yet and shares {Umpires(shared[evaluator])} with others"));
+            visits.Add(new(chance, evaluator, $"{Times(seen)}{(seen < forms.Evaluations ? $", a band takes {forms.Evaluations}" : "")}; the evaluator has not seen this umpire yet and shares {Umpires(shared[evaluator])} with others"));
         }
         return visits;
     }
 
-    private static string Times(int count) => count switch { 0 => "never", 1 => "once", 2 => "twice", _ => $"{count} times" };
+    private static string Times(int count) => count switch { 0 => "never evaluated", 1 => "evaluated once", 2 => "evaluated twice", _ => $"evaluated {count} times" };
 
     private static string Umpires(int count) => count switch { 0 => "no umpire", 1 => "one umpire", _ => $"{count} umpires" };
 }

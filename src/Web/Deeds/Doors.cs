@@ -20,6 +20,8 @@ public static class Doors
         CertifyDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
+        DiamondDeeds.Map(app);
+        GearDeeds.Map(app);
         CrewDeeds.Map(app);
         PersonDeeds.Map(app);
         OptionDeeds.Map(app);
@@ -28,6 +30,7 @@ public static class Doors
         EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);
+        CardFiles.Map(app);
     }
 
     /// <summary>Answers with a part in the frame of the desk.</summary>

@@ -7,48 +7,20 @@ using Umpirage.Store;
 namespace Umpirage.Tests.Cli;
 
 /// <summary>The verbs of crews as programs rely on them, on a district of their own. Runs the built program itself.</summary>
-public sealed class CrewsContractTests : IDisposable
+public sealed class CrewsContractTests(ITestOutputHelper output) : IDisposable
 {
-    /// <summary>A project's folder of its own, with the demonstration, whose clock stands on the Saturday of the stories.</summary>
-    private readonly string root = Directory.CreateTempSubdirectory("umpirage-crews-").FullName;
-
     /// <summary>Bytes of a journal that holds more than what opening a store writes.</summary>
     private const int Growing = 65536;
 
-    private readonly ITestOutputHelper output;
+    private readonly OwnDemo demo = new();
 
-    public CrewsContractTests(ITestOutputHelper output)
-    {
-        this.output = output;
-        Directory.CreateSymbolicLink(Path.Combine(root, "codes"), Folder.Of("codes"));
-        Directory.CreateDirectory(Path.Combine(root, ".build"));
-        using var store = Place.DemoIn(root).Ready();
-        Seed.Demo(store, name => File.ReadAllText(Folder.Of("demo", "oslemoor", name)));
-        Store.OwnStore.Rest(Place.DemoIn(root));
-    }
-
-    public void Dispose() => Directory.Delete(root, recursive: true);
+    public void Dispose() => demo.Dispose();
 
     private (int Code, string Out, string Error) Run(params string[] words) => Tell(["crews", .. words]);
 
-    private (int Code, string Out, string Error) Tell(params string[] words)
-    {
-        using var process = Start(words);
-        process.StandardInput.Close();
-        var error = process.StandardError.ReadToEndAsync();
-        var text = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, text, error.Result);
-    }
+    private (int Code, string Out, string Error) Tell(params string[] words) => demo.Run(words);
 
-    private Process Start(params string[] words)
-    {
-        var configuration = AppContext.BaseDirectory.Contains("/Release/") ? "Release" : "Debug";
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, WorkingDirectory = Folder.Root };
-        foreach (var word in (string[])[Folder.Of("src", "Cli", "bin", configuration, "net10.0", "Umpirage.Cli.dll"), .. words]) start.ArgumentList.Add(word);
-        start.Environment["UMPIRAGE_ROOT"] = root;
-        return Process.Start(start)!;
-    }
+    private Process Start(params string[] words) => demo.Start(words);
 
     [Fact]
     public void Why_tells_every_reason_and_exits_1_for_no()
@@ -90,9 +62,9 @@ public sealed class CrewsContractTests : IDisposable
         Assert.StartsWith("168 games, 272 places required: ", text);
         Assert.Contains("recounted: 0 against safety, 0 against rules", text);
         Assert.EndsWith("not saved; add --save", text.TrimEnd());
-        using (var look = Place.DemoIn(root).Open()) Assert.DoesNotContain(look.Assignments.ToList(), a => a.Game.StartsWith("W07") && a.Person is not null);
+        using (var look = demo.Place.Open()) Assert.DoesNotContain(look.Assignments.ToList(), a => a.Game.StartsWith("W07") && a.Person is not null);
         Assert.EndsWith("saved", Run("solve", "--week", "2026-05-18", "--seconds", "4", "--save").Out.TrimEnd());
-        using (var look = Place.DemoIn(root).Open()) Assert.True(look.Assignments.Count(a => a.Game.StartsWith("W07") && a.Person != null) > 150);
+        using (var look = demo.Place.Open()) Assert.True(look.Assignments.Count(a => a.Game.StartsWith("W07") && a.Person != null) > 150);
         (code, text, _) = Run("check", "--week", "2026-05-18");
         Assert.Equal(0, code);
         Assert.Contains("0 against safety, 0 against rules", text);
@@ -105,28 +77,28 @@ public sealed class CrewsContractTests : IDisposable
     [Fact]
     public void No_command_saves_a_crew_that_a_safety_rule_bars()
     {
-        var file = Path.Combine(root, "crews.csv");
+        var file = demo.PathOf("crews.csv");
         File.WriteAllText(file, "game,place,person\nW07-BB1314-01,base,youth-03\n");
         var (code, _, error) = Tell("import", "crews", file);
         Assert.Equal(1, code);
         Assert.Contains("age gap", error);
-        using (var look = Place.DemoIn(root).Open()) Assert.Null(look.Assignments.Find("W07-BB1314-01", "base")!.Person);
+        using (var look = demo.Place.Open()) Assert.Null(look.Assignments.Find("W07-BB1314-01", "base")!.Person);
         // the same file is taken once it names an adult
         File.WriteAllText(file, "game,place,person\nW07-BB1314-01,base,umpire-001\n");
         Assert.Equal(0, Tell("import", "crews", file).Code);
-        using (var look = Place.DemoIn(root).Open()) Assert.Equal("umpire-001", look.Assignments.Find("W07-BB1314-01", "base")!.Person);
+        using (var look = demo.Place.Open()) Assert.Equal("umpire-001", look.Assignments.Find("W07-BB1314-01", "base")!.Person);
         // a backup that holds it all the same: the place is open when it has been taken in
-        var backup = Path.Combine(root, "backup.zip");
-        using (var store = Place.DemoIn(root).Open())
+        var backup = demo.PathOf("backup.zip");
+        using (var store = demo.Place.Open())
         {
             store.Actor = "tester";
             store.Put(new Assignment("W07-BB1314-01", "base", "youth-03"));
             store.SaveChanges();
             Backup.Write(store, backup);
         }
-        Store.OwnStore.Rest(Place.DemoIn(root));
+        Store.OwnStore.Rest(demo.Place);
         Assert.Equal(0, Tell("restore", backup).Code);
-        using (var look = Place.DemoIn(root).Open()) Assert.Null(look.Assignments.Find("W07-BB1314-01", "base")!.Person);
+        using (var look = demo.Place.Open()) Assert.Null(look.Assignments.Find("W07-BB1314-01", "base")!.Person);
     }
 
     /// <summary>Killed at any moment while a week's crews are found and saved: afterwards the week is open as it was, or crewed wholly, and the trail says the same.</summary>
@@ -134,18 +106,18 @@ public sealed class CrewsContractTests : IDisposable
     public async Task Killed_while_a_week_is_saved_the_old_plan_stands_or_the_new_one()
     {
         var random = new Random(20260518);
-        var (rounds, old, whole, wal) = (Folder.Count(6, 60), 0, 0, Place.DemoIn(root).File + "-wal");
+        var (rounds, old, whole, wal) = (Folder.Count(6, 60), 0, 0, demo.Place.File + "-wal");
         for (var round = 0; round < rounds; round++)
         {
             int trail;
-            using (var store = Place.DemoIn(root).Open())
+            using (var store = demo.Place.Open())
             {
                 store.Actor = "tester";
                 foreach (var place in store.Assignments.Where(a => a.Game.StartsWith("W07") && a.Person != null).ToList()) store.Put(place with { Person = null });
                 store.SaveChanges();
                 trail = store.Trail.Count();
             }
-            Store.OwnStore.Rest(Place.DemoIn(root));
+            Store.OwnStore.Rest(demo.Place);
             using (var solver = Start("crews", "solve", "--week", "2026-05-18", "--seconds", "1", "--save"))
             {
                 var said = solver.StandardOutput.ReadToEndAsync();
@@ -159,7 +131,7 @@ public sealed class CrewsContractTests : IDisposable
                 await solver.WaitForExitAsync();
                 await Task.WhenAll(said, told);
             }
-            using var look = Place.DemoIn(root).Open();
+            using var look = demo.Place.Open();
             var filled = look.Assignments.Count(a => a.Game.StartsWith("W07") && a.Person != null);
             Assert.Equal(filled, look.Trail.Count() - trail);
             if (filled == 0) { old++; continue; }

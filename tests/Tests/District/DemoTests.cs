@@ -1,6 +1,7 @@
 using Umpirage.District.Calendar;
 using Umpirage.District.Demo;
 using Umpirage.District.People;
+using Umpirage.District.Cases;
 using Umpirage.District.Fits;
 using Umpirage.District.Visits;
 
@@ -146,6 +147,26 @@ public class DemoTests
         var results = Results.Of(forms, evaluations, [.. Every<Official>().Select(o => o.Person)], People.Values.Where(p => p.IsMinor).Select(p => p.Key).ToHashSet());
         Assert.InRange(results.Count(r => r.Band is not null), 20, 50);
         Assert.Equal([new Remark("umpire-007", "gave every item the same step")], Remark.Of(forms, evaluations).Where(r => r.Says.StartsWith("gave")).Select(r => r with { Says = r.Says[..29] }));
+    }
+
+    /// <summary>340 questions asked at the desk; each stands in the log with the ruling that the code gives.</summary>
+    [Fact]
+    public void Questions_asked_are_logged_as_the_code_rules_them()
+    {
+        var asked = Every<AskedQuestion>();
+        Assert.Equal((340, 340), (asked.Count, asked.Select(q => q.Key).Distinct().Count()));
+        Assert.InRange(asked.Count(q => q.Open), 1, 12);
+        Assert.All(asked, q => Assert.InRange(q.At, Oslemoor.Now.AddDays(-42), Oslemoor.Now));
+        foreach (var ruled in Store.OwnStore.Plan.Ruled)
+        {
+            var findings = new List<Finding>();
+            var play = new Play { File = "demo", Sheet = ruled.Sheet, Code = $"{ruled.Code}@2026-05-16", Situation = ruled.Words };
+            play.Given.AddRange(ruled.Facts.Split("; ").Select(f => new Phrase(f, 0)));
+            var answer = Answer.Of(Casebook.Rule(Shelf.Codes, play, Shelf.Today, findings)!, [], []);
+            Assert.Empty(findings);
+            Assert.Equal((true, ruled.Ruling), (answer.Ruled, string.Join("; ", answer.Ruling)));
+            Assert.EndsWith($" | {ruled.Rules}", answer.Log);
+        }
     }
 
     [Fact]

@@ -67,6 +67,9 @@ public class GearTests
         Assert.Contains("batter: out", Cost(b, "after the at-bat"));
         Assert.Contains("runners: return to the bases held at the pitch", Cost(b, "after the at-bat"));
         Assert.Contains("batter: no penalty", Cost(b, "after the next pitch"));
+        // a loose end cap does not make a bat without a mark cheaper (the stricter of two readings; common practice, no source), a dent alone costs nothing (NFHS BB 1-3-5)
+        Assert.Contains("batter: out", Cost(c, "in the box"));
+        Assert.DoesNotContain("batter: out", Cost(a, "in the box"));
 
         var text = GearSheet.Text(list, looked);
         Assert.DoesNotMatch(new Regex(@"\bsafe\b", RegexOptions.IgnoreCase), text);

@@ -28,7 +28,8 @@ public partial class ArrowTests
         ("District", "Visits", "Evaluations of umpires: anchored forms, strictness taken out, bands with intervals.", ["Ground", "Codes", "People", "Fits"]),
         ("District", "Today", "What needs a decision, most urgent first.", ["Ground", "People", "Calendar", "Pitchers", "Options", "Cases"]),
         ("District", "Clock", "Until when: the game clock, thunder, heat and the sun.", ["Ground", "Codes", "Plays"]),
-        ("District", "Demo", "The invented district, made from small tables and a seed.", ["People", "Calendar", "Pitchers", "Visits"]),
+        ("District", "Cards", "What is said on the cards and sheets that people carry to a game.", ["Ground", "Codes", "Plays", "People", "Calendar", "Pitchers", "Clock", "Diamonds", "Gear"]),
+        ("District", "Demo", "The invented district, made from small tables and a seed.", ["Ground", "People", "Calendar", "Pitchers", "Cases", "Visits"]),
     ];
 
     private static readonly (string Project, string[] Projects, string[] Packages)[] Buildings =

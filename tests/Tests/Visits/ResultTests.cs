@@ -125,7 +125,7 @@ public class ResultTests
         string[] all = ["e0", "e1", "e2", "e3", "e4", "e5"];
         var next = NextVisit.Of(Forms, evaluations, [At("u1", 9, 9, all), At("new", 9, 1, all)]);
         Assert.Equal(("new", "e5"), (next[0].At.Umpire, next[0].Evaluator));
-        Assert.Equal("evaluated once of the 3 a band takes; the evaluator has not seen this umpire yet and shares no umpire with others", next[0].Why);
+        Assert.Equal("evaluated once, a band takes 3; the evaluator has not seen this umpire yet and shares no umpire with others", next[0].Why);
         // e5 is at the other game, and comes again when it is over; who has seen somebody does not go twice
         Assert.NotEqual("e5", next[1].Evaluator);
         Assert.Equal("e5", NextVisit.Of(Forms, evaluations, [At("u1", 11, 9, all), At("new", 9, 1, all)])[1].Evaluator);

@@ -1,0 +1,30 @@
+using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Calendar;
+using Umpirage.District.Cards;
+using Umpirage.District.People;
+using Umpirage.Rules.Ground;
+using Umpirage.Store;
+
+namespace Umpirage.Web;
+
+/// <summary>The cards of a game as far as somebody may have them.</summary>
+public static class GameCards
+{
+    /// <summary>Plans of the cards that may be handed out; those of the crew and of pitchers only to whom these may be named.</summary>
+    public static (CardGame Game, IReadOnlyList<CardPlan> Plans)? Of(DistrictStore store, Shelf shelf, Viewer viewer, string key)
+    {
+        if (store.Games.AsNoTracking().FirstOrDefault(g => g.Key == key) is not { } game) return null;
+        var reader = Reader(store, viewer, game);
+        return (CardBook.Of(store, shelf.Cards, game, reader), [.. shelf.CardPlans.Where(reader.May)]);
+    }
+
+    /// <summary>Who sees the crew of a game sees it on a card: those who set crews of the home league, and those in it with their guardians; full names only who may see people.</summary>
+    private static CardReader Reader(DistrictStore store, Viewer viewer, ScheduledGame game)
+    {
+        var league = store.Teams.Find(game.Home)!.League;
+        var own = store.Assignments.Where(a => a.Game == game.Key && a.Person != null).Select(a => a.Person!).AsEnumerable().Any(who => viewer.May(Deed.SeeCrews, person: who));
+        return new(own || viewer.May(Deed.SeeCrews, league: league), viewer.May(Deed.SeePeople, league: league), viewer.May(Deed.SeeEligibility));
+    }
+
+    public static Card? Make(Shelf shelf, CardPlan plan, CardGame game, List<Finding> findings) => CardMaker.Of(plan, game, shelf.Cards, findings);
+}
