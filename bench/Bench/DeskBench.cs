@@ -64,7 +64,7 @@ internal static class DeskBench
         catch (IOException) { return ""; }
     }
 
-    private static bool Up(HttpClient http)
+    internal static bool Up(HttpClient http)
     {
         try { return http.GetAsync(Bare).Result.IsSuccessStatusCode; }
         catch (AggregateException) { return false; }

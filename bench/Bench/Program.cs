@@ -5,7 +5,7 @@ using Umpirage.Bench;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var sections = new (string Name, Action Run)[]
 {
-    ("rulings", RulingsBench.Run), ("check", CheckBench.Run), ("crossover", CrossoverBench.Run), ("question", QuestionBench.Run), ("pack", PackBench.Run), ("replay", ReplayBench.Run), ("pitchers", PitchersBench.Run), ("schedule", ScheduleBench.Run), ("diamonds", DiamondBench.Run), ("cards", CardBench.Run), ("desk", DeskBench.Run), ("fuzz", FuzzBench.Run),
+    ("rulings", RulingsBench.Run), ("check", CheckBench.Run), ("crossover", CrossoverBench.Run), ("question", QuestionBench.Run), ("pack", PackBench.Run), ("replay", ReplayBench.Run), ("pitchers", PitchersBench.Run), ("schedule", ScheduleBench.Run), ("diamonds", DiamondBench.Run), ("cards", CardBench.Run), ("desk", DeskBench.Run), ("drill", DrillBench.Run), ("fuzz", FuzzBench.Run),
 };
 foreach (var (name, run) in sections)
     if (args.Length == 0 ? name != "fuzz" : args.Contains(name)) run();

@@ -71,6 +71,7 @@ public static class Desk
         services.AddSingleton(new Shelf(settings, settings.Place.Open));
         services.AddSingleton<Lessons>();
         services.AddSingleton<Manuals>();
+        services.AddSingleton(all => new Classroom(settings, all.GetRequiredService<Shelf>(), settings.Place.Open));
         services.AddRazorComponents();
         services.AddAntiforgery(o => { o.Cookie.SameSite = SameSiteMode.Strict; o.SuppressXFrameOptionsHeader = true; });
         services.AddIdentityCore<Account>(identity =>

@@ -13,12 +13,12 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["swap", "looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach"]),
+        ("chief", ["swap", "looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach", "training", "certify"]),
         ("assigner", ["swap", "crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["swap", "looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach"]),
-        ("umpire-050", ["swap", "looks", "crews", "eligible"]),
-        ("youth-01", ["swap", "looks", "crews", "eligible"]),
-        ("guardian-01", ["swap", "crews"]),
+        ("umpire-001", ["swap", "looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach", "training"]),
+        ("umpire-050", ["swap", "looks", "crews", "eligible", "training"]),
+        ("youth-01", ["swap", "looks", "crews", "eligible", "training"]),
+        ("guardian-01", ["swap", "crews", "training"]),
         ("president-tarnholt", ["looks", "crews", "people", "options", "eligible", "count", "forecast"]),
         ("safety-tarnholt", ["looks", "people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
@@ -30,33 +30,137 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>Every page with what opens it; "public" is open to all, "own" to all who are signed in.</summary>
     private static readonly (string Path, string Opens)[] Pages =
     [
-        ("/", "own"), ("/me", "own"), ("/ruling", "public"), ("/codes", "public"), ("/codes/appeal", "public"), ("/options", "public"), ("/options/Tarnholt", "public"), ("/crossover", "public"), ("/lessons", "public"), ("/lessons?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/deck?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/deck.css", "public"), ("/lessons/deck.js", "public"), ("/lessons/paper.css", "public"), ("/lessons/notes?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/handout?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"), ("/lessons/key?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
-        ("/lessons/slide?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45&key=opening", "teach"), ("/mechanics", "public"), ("/mechanics/cards", "public"), ("/mechanics/questions", "public"),
-        ("/leagues", "public"), ("/leagues/tarnholt", "public"), ("/diamonds", "public"), ("/games/W06-SB12U-03", "public"), ("/games/W06-SB12U-03/cards", "public"), ("/games/W06-SB12U-03/cards/plate.pdf", "public"), ("/games/W06-SB12U-03/cards/all.pdf", "public"), ("/feeds/league/tarnholt.ics", "public"), ("/feeds/team/TAR-SB12U-1.ics", "public"), ("/feeds/diamond/tarnholt-1.ics", "public"),
-        ("/evaluate", "evaluate"), ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"), ("/evaluations", "evaluate"), ("/visits", "visits"), ("/crews/forecast", "forecast"), ("/clinic/next", "teach"),
-        ("/diamonds/tarnholt-1", "public"), ("/diamonds/tarnholt-1/survey", "public"), ("/diamonds/tarnholt-1/plan.svg", "public"), ("/diamonds/tarnholt-1/plan.pdf", "public"), ("/diamonds/tarnholt-1/plan.dxf", "public"), ("/diamonds/tarnholt-1/sun.svg", "public"), ("/gear", "public"), ("/gear/log", "looks"),
-        ("/schedule", "public"), ("/crews", "crews"), ("/crews/search", "sets"), ("/crews/publish", "sets"), ("/crews/park/tarnholt", "crews"), ("/pitching-plan/TAR-SB12U-1", "count"), ("/schedule/rain", "plan"), ("/clock", "public"), ("/clock?game=S-F4", "public"), ("/weather?air=94&humidity=50", "public"), ("/pitchers", "eligible"), ("/pitchers/TAR-SB12U-2", "eligible"), ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
-        ("/crews/game/S-F9", "sets"), ("/crews/game/S-F9?asked=yes&missing=plate&now=17:40&names=Bram+14", "sets"), ("/crews/me", "crews"), ("/crews/swaps", "swap"), ("/crews/swaps/new?game=none", "swap"),
-        ("/people", "people"), ("/letters/new", "letters"), ("/questions", "questions"), ("/files", "files"), ("/files/people.csv", "files"), ("/trail", "trail"), ("/sign-in", "public"), ("/health", "public"), ("/first-run", "public"),
+        ("/", "own"),
+        ("/me", "own"),
+        ("/ruling", "public"),
+        ("/codes", "public"),
+        ("/codes/appeal", "public"),
+        ("/options", "public"),
+        ("/options/Tarnholt", "public"),
+        ("/crossover", "public"),
+        ("/lessons", "public"),
+        ("/lessons?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
+        ("/lessons/deck?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
+        ("/lessons/deck.css", "public"),
+        ("/lessons/deck.js", "public"),
+        ("/lessons/paper.css", "public"),
+        ("/lessons/notes?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
+        ("/lessons/handout?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
+        ("/lessons/key?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45", "public"),
+        ("/lessons/slide?one=baseball%2F12U&two=softball%2F12U&audience=umpire&minutes=45&key=opening", "teach"),
+        ("/mechanics", "public"),
+        ("/mechanics/cards", "public"),
+        ("/mechanics/questions", "public"),
+        ("/leagues", "public"),
+        ("/leagues/tarnholt", "public"),
+        ("/diamonds", "public"),
+        ("/games/W06-SB12U-03", "public"),
+        ("/games/W06-SB12U-03/cards", "public"),
+        ("/games/W06-SB12U-03/cards/plate.pdf", "public"),
+        ("/games/W06-SB12U-03/cards/all.pdf", "public"),
+        ("/feeds/league/tarnholt.ics", "public"),
+        ("/feeds/team/TAR-SB12U-1.ics", "public"),
+        ("/feeds/diamond/tarnholt-1.ics", "public"),
+        ("/evaluate", "evaluate"),
+        ("/evaluate/W06-BB910-01/umpire-f5", "evaluate"),
+        ("/evaluations", "evaluate"),
+        ("/visits", "visits"),
+        ("/crews/forecast", "forecast"),
+        ("/clinic/next", "teach"),
+        ("/diamonds/tarnholt-1", "public"),
+        ("/diamonds/tarnholt-1/survey", "public"),
+        ("/diamonds/tarnholt-1/plan.svg", "public"),
+        ("/diamonds/tarnholt-1/plan.pdf", "public"),
+        ("/diamonds/tarnholt-1/plan.dxf", "public"),
+        ("/diamonds/tarnholt-1/sun.svg", "public"),
+        ("/gear", "public"),
+        ("/gear/log", "looks"),
+        ("/schedule", "public"),
+        ("/crews", "crews"),
+        ("/crews/search", "sets"),
+        ("/crews/publish", "sets"),
+        ("/crews/park/tarnholt", "crews"),
+        ("/pitching-plan/TAR-SB12U-1", "count"),
+        ("/schedule/rain", "plan"),
+        ("/clock", "public"),
+        ("/clock?game=S-F4", "public"),
+        ("/weather?air=94&humidity=50", "public"),
+        ("/pitchers", "eligible"),
+        ("/pitchers/TAR-SB12U-2", "eligible"),
+        ("/pitchers/TAR-SB12U-2/TAR-SB12U-2-04", "eligible"),
+        ("/crews/game/S-F9", "sets"),
+        ("/crews/game/S-F9?asked=yes&missing=plate&now=17:40&names=Bram+14", "sets"),
+        ("/crews/me", "crews"),
+        ("/crews/swaps", "swap"),
+        ("/crews/swaps/new?game=none", "swap"),
+        ("/people", "people"),
+        ("/letters/new", "letters"),
+        ("/questions", "questions"),
+        ("/files", "files"),
+        ("/files/people.csv", "files"),
+        ("/trail", "trail"),
+        ("/sign-in", "public"),
+        ("/health", "public"),
+        ("/first-run", "public"),
+        ("/drill", "own"),
+        ("/drill?code=softball/12U", "own"),
+        ("/training", "training"),
+        ("/training/clinic?unit=base+work&day=2026-03-07&place=Tarnholt+Mill", "teach"),
+        ("/certify", "training"),
+        ("/certify/test?kind=base+softball+12U&person=umpire-060", "teach"),
+        ("/certify/test?kind=base+softball+12U&person=umpire-060&as=key", "teach"),
     ];
 
     /// <summary>Every deed with what opens it.</summary>
     private static readonly (string Path, string Opens, (string, string)[] Fields)[] Deeds =
     [
-        ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]), ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
-        ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]), ("/options/Nothing/publish", "publish", [("version", "1")]),
-        ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]), ("/questions/q-none/done", "questions", []),
-        ("/crews/search", "sets", [("week", "2026-05-18")]), ("/crews/search/stop", "sets", [("search", "none")]), ("/crews/search/take", "sets", [("search", "none")]), ("/crews/publish", "sets", [("week", "2026-05-18")]), ("/crews/freeze", "sets", [("game", "W07-SB12U-03"), ("freeze", "yes")]), ("/me/feed", "own", [("person", "umpire-050")]),
+        ("/people/manager-pel-sb8u-1", "change", [("given", "X"), ("band", "adult")]),
+        ("/people/umpire-060/account", "accounts", [("name", "x-account")]),
+        ("/options", "options", [("league", "tarnholt"), ("text", "Layer: tarnholt"), ("deed", "check")]),
+        ("/options/Nothing/publish", "publish", [("version", "1")]),
+        ("/questions", "own", [("sheet", "appeal"), ("code", "softball/12U")]),
+        ("/questions/q-none/done", "questions", []),
+        ("/crews/search", "sets", [("week", "2026-05-18")]),
+        ("/crews/search/stop", "sets", [("search", "none")]),
+        ("/crews/search/take", "sets", [("search", "none")]),
+        ("/crews/publish", "sets", [("week", "2026-05-18")]),
+        ("/crews/freeze", "sets", [("game", "W07-SB12U-03"), ("freeze", "yes")]),
+        ("/me/feed", "own", [("person", "umpire-050")]),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
-        ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]), ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]), ("/gear/log/r-none/back", "looks", []),
-        ("/schedule/plans", "plan", [("plan", "none")]), ("/schedule/plans/back", "plan", [("plan", "none")]), ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
-        ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]), ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
-        ("/crews/game/S-F9/seats", "sets", [("seat", "plate=nobody")]), ("/crews/swaps", "swap", [("person", "x"), ("game", "x"), ("place", "plate"), ("other", "x")]), ("/crews/swaps/none/answer", "swap", [("say", "yes")]), ("/crews/swaps/none/decide", "sets", [("say", "yes")]), ("/crews/mentor", "sets", [("game", "x"), ("person", "x"), ("mentor", "x")]),
-        ("/letters", "letters", [("to", "umpire-060")]), ("/lessons/slide", "teach", [("one", "baseball/12U"), ("two", "softball/12U"), ("audience", "umpire"), ("minutes", "45"), ("before", "none"), ("key", "opening")]), ("/lessons/seen", "teach", [("one", "baseball/12U"), ("two", "softball/12U"), ("audience", "umpire"), ("minutes", "45"), ("before", "none")]), ("/files", "files", []),
-        ("/me/password", "own", [("old", "x"), ("new", "y")]), ("/me/passkeys", "own", [("credential", "{}")]), ("/me/passkeys/options", "own", []), ("/me/passkeys/remove", "own", [("id", "00")]),
-        ("/theme", "public", [("theme", "sun")]), ("/seat", "public", [("person", "chief")]), ("/sign-out", "public", []),
-        ("/sign-in", "public", [("name", "x"), ("password", "y")]), ("/sign-in/passkey", "public", [("credential", "{}")]), ("/sign-in/passkey/options", "public", []),
+        ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]),
+        ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]),
+        ("/gear/log/r-none/back", "looks", []),
+        ("/schedule/plans", "plan", [("plan", "none")]),
+        ("/schedule/plans/back", "plan", [("plan", "none")]),
+        ("/pitchers/count", "count", [("game", "S-F1-SAT"), ("player", "TAR-SB12U-2-04"), ("team", "TAR-SB12U-2")]),
+        ("/evaluations", "evaluate", [("game", "W06-BB910-01"), ("umpire", "umpire-f5")]),
+        ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
+        ("/crews/game/S-F9/seats", "sets", [("seat", "plate=nobody")]),
+        ("/crews/swaps", "swap", [("person", "x"), ("game", "x"), ("place", "plate"), ("other", "x")]),
+        ("/crews/swaps/none/answer", "swap", [("say", "yes")]),
+        ("/crews/swaps/none/decide", "sets", [("say", "yes")]),
+        ("/crews/mentor", "sets", [("game", "x"), ("person", "x"), ("mentor", "x")]),
+        ("/letters", "letters", [("to", "umpire-060")]),
+        ("/lessons/slide", "teach", [("one", "baseball/12U"), ("two", "softball/12U"), ("audience", "umpire"), ("minutes", "45"), ("before", "none"), ("key", "opening")]),
+        ("/lessons/seen", "teach", [("one", "baseball/12U"), ("two", "softball/12U"), ("audience", "umpire"), ("minutes", "45"), ("before", "none")]),
+        ("/files", "files", []),
+        ("/me/password", "own", [("old", "x"), ("new", "y")]),
+        ("/me/passkeys", "own", [("credential", "{}")]),
+        ("/me/passkeys/options", "own", []),
+        ("/me/passkeys/remove", "own", [("id", "00")]),
+        ("/theme", "public", [("theme", "sun")]),
+        ("/seat", "public", [("person", "chief")]),
+        ("/sign-out", "public", []),
+        ("/sign-in", "public", [("name", "x"), ("password", "y")]),
+        ("/sign-in/passkey", "public", [("credential", "{}")]),
+        ("/sign-in/passkey/options", "public", []),
         ("/first-run", "public", [("code", "x"), ("district", "x"), ("zone", "x"), ("given", "x"), ("name", "x"), ("password", "x")]),
+        ("/drill", "own", [("code", "softball/12U"), ("q", "none")]),
+        ("/training/clinics", "teach", [("unit", "base work"), ("day", "2026-06-01"), ("from", "18:30"), ("place", "x"), ("taught", "chief")]),
+        ("/training/sign-in", "teach", [("unit", "base work"), ("day", "2026-03-07"), ("place", "Tarnholt Mill"), ("shown", "umpire-060")]),
+        ("/certify/test", "teach", [("kind", "base softball 12U"), ("person", "umpire-060"), ("form", "x")]),
+        ("/certify/talk", "certify", [("person", "umpire-050"), ("kind", "base softball 12U"), ("form", "base softball 12U 2026 C")]),
+        ("/certify/issue", "certify", [("person", "umpire-044"), ("kind", "base softball 12U")]),
     ];
 
     private static bool May(string seat, string opens) => opens == "public" || (seat != "nobody" && (opens == "own" || Roles.Single(r => r.Seat == seat).Opens.Contains(opens)));
@@ -105,7 +209,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
         using var app = Desk.Build(settings);
         var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
-        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/evaluations/x/y/z", "/feeds/own/x.ics"]).ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/evaluations/x/y/z", "/feeds/own/x.ics", "/training/x", "/certify/card"]).ToList();
         var wrong = new List<string>();
         foreach (var door in doors)
         {
@@ -167,6 +271,62 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
 
         static bool Sees(string seat, Person whom) => seat is "chief" or "assigner" or "umpire-001" || seat == whom.Key || (seat == "guardian-01" && whom.Key == "youth-01")
             || (seat is "president-tarnholt" or "safety-tarnholt" && whom.League == "tarnholt");
+    }
+
+    /// <summary>A minor's answers, tests and card: to the minor, the guardian, who teaches and the chief; to nobody else.</summary>
+    [Fact]
+    public async Task Training_opens_to_oneself_ones_guardian_and_those_who_teach()
+    {
+        using var store = demo.Desk!.Place.Open();
+        var certificate = store.Certificates.First(c => c.Person == "youth-01");
+        Assert.Contains(store.Answers, a => a.Person == "youth-01");
+        string[] paths = ["/training/youth-01", $"/certify/card?person=youth-01&division={Uri.EscapeDataString(certificate.Division)}&position={certificate.Position}&from={certificate.From:yyyy-MM-dd}"];
+        var wrong = new List<string>();
+        foreach (var (seat, _) in Roles)
+        {
+            using var door = new Door(demo.Desk.Address, seat);
+            foreach (var path in paths)
+            {
+                var (status, body, _) = await door.Get(path);
+                var allowed = seat is "chief" or "umpire-001" or "youth-01" or "guardian-01";
+                if (allowed ? status != HttpStatusCode.OK : status is not (HttpStatusCode.NotFound or HttpStatusCode.Forbidden or HttpStatusCode.Redirect)) wrong.Add($"{seat} {path}: {(int)status}");
+                if (!allowed && body.Contains("Shaky", StringComparison.Ordinal)) wrong.Add($"{seat} {path} tells");
+                if (body.Contains($"{store.People.Single(p => p.Key == "youth-01").Given} {store.People.Single(p => p.Key == "youth-01").Family}", StringComparison.Ordinal)) wrong.Add($"{seat} {path} shows a minor's family name");
+            }
+        }
+        Assert.Empty(wrong);
+    }
+
+    /// <summary>Who sits a test does not proctor it, and who is certified does not give the certificate.</summary>
+    [Fact]
+    public async Task Nobody_proctors_or_certifies_oneself()
+    {
+        using var door = new Door(demo.Desk!.Address, "umpire-001");
+        var (_, page, _) = await door.Get("/certify/test?kind=base+softball+12U&person=umpire-001&as=key");
+        Assert.Contains("somebody else than who sits the test", page);
+        Assert.DoesNotContain("key, for the proctor only", page);
+        using var chief = new Door(demo.Desk.Address, "chief");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await chief.Post("/certify/issue", [("person", "chief"), ("kind", "base softball 12U")])).Status);
+    }
+
+    /// <summary>An answer is judged here, whatever the page sends; the first one counts; a form that is not the next one is not taken.</summary>
+    [Fact]
+    public async Task What_is_sent_is_held_against_the_question()
+    {
+        using var door = new Door(demo.Desk!.Address, "committee-1");
+        var (_, page, _) = await door.Get("/drill?code=softball/12U");
+        string Field(string name) => Regex.Match(page, $"name=\"{name}\" value=\"([^\"]*)\"").Groups[1].Value;
+        (string, string)[] sent = [("code", "softball/12U"), ("since", Field("since")), ("asked", Field("asked")), ("q", Field("q"))];
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await door.Post("/drill", [.. sent, ("answer", "whatever I say"), ("right", "true")])).Status);
+        Assert.Equal(HttpStatusCode.Redirect, (await door.Post("/drill", [.. sent, ("answer", "")])).Status);
+        var first = WebUtility.HtmlDecode(Regex.Match(page, "name=\"answer\" value=\"([^\"]+)\"").Groups[1].Value);
+        Assert.Equal(HttpStatusCode.Redirect, (await door.Post("/drill", [.. sent, ("answer", first)])).Status);
+        using var store = demo.Desk.Place.Open();
+        var kept = Assert.Single(store.Answers.Where(a => a.Person == "committee-1").ToList());
+        Assert.Equal(("", false), (kept.Answer, kept.Right));
+        using var trainer = new Door(demo.Desk.Address, "umpire-001");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await trainer.Post("/certify/test", [("kind", "base softball 12U"), ("person", "umpire-060"), ("form", "base softball 12U 2026 D")])).Status);
+        Assert.DoesNotContain(store.Sittings, s => s.Person == "umpire-060");
     }
 
     /// <summary>The coordinator named for a game knows the minor in its crew by first name; who has nothing to do with the game knows nothing.</summary>

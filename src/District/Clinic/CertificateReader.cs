@@ -20,8 +20,8 @@ public static class CertificateReader
 
     private static readonly string[] Parts = ["code", "position", "units", "questions", "forms", "cut by judges", "good for"];
 
-    /// <summary>The kinds; null, with every fault, when something cannot be read.</summary>
-    public static IReadOnlyList<CertificateKind>? Read(string file, string text, Codebook book, List<Finding> findings)
+    /// <summary>The units and kinds; null, with every fault, when something cannot be read.</summary>
+    public static CertificateBook? Read(string file, string text, Codebook book, List<Finding> findings)
     {
         var before = findings.Count;
         var (units, drafts) = (new List<ContentUnit>(), new List<Draft>());
@@ -40,7 +40,7 @@ public static class CertificateReader
             else Fault(line.Number, $"cannot read '{line.Short}'; {Form}");
         }
         List<CertificateKind> kinds = [.. drafts.Select(d => Kind(d, units, book, Fault)).OfType<CertificateKind>()];
-        return findings.Count > before ? null : kinds;
+        return findings.Count > before ? null : new(units, kinds);
     }
 
     private static CertificateKind? Kind(Draft draft, List<ContentUnit> units, Codebook book, Action<int, string> fault)

@@ -5,14 +5,14 @@ namespace Umpirage.District.Clinic;
 /// <summary>
 /// How well a form decides at its cut. Percentages are of the questions: the cut, its standard error, the error of one person's score at the cut. Then the
 /// share of people who pass though they should not, and fail though they should pass; and the share wrongly decided if the true cut lay a standard error
-/// lower or higher.
+/// lower or higher; at last the share that comes within one standard error of the cut, and the share wrongly decided outside it.
 /// </summary>
-public sealed record CutScore(double Cut, double? CutError, int Needed, double ScoreError, double FalsePass, double FalseFail, double WrongIfLower, double WrongIfHigher, bool Assumed)
+public sealed record CutScore(double Cut, double? CutError, int Needed, double ScoreError, double FalsePass, double FalseFail, double WrongIfLower, double WrongIfHigher, double Close, double WrongClear, bool Assumed)
 {
     public double Wrong => FalsePass + FalseFail;
 
     /// <summary>The standard error of a decision at the cut, in percent of the questions: of the person's score and of the cut together.</summary>
-    public double Error => Math.Sqrt(ScoreError * ScoreError + (CutError ?? 0) * (CutError ?? 0));
+    public double Error => Cutting.Together(ScoreError, CutError);
 }
 
 /// <summary>Works out the quality of a decision from the item response model, abilities taken as standard normal.</summary>
@@ -31,8 +31,16 @@ public static class Cutting
         var error = kind.CutError ?? 0;
         double IfCutAt(double percent) => Wrong(passing, AbilityAt(items, percent / 100)) is var (p, f) ? p + f : 0;
         var spread = Math.Sqrt(items.Sum(i => i.Chance(at) * (1 - i.Chance(at)))) / items.Length * 100;
-        return new(kind.Cut, kind.CutError, kind.Needed, spread, falsePass, falseFail, IfCutAt(kind.Cut - error), IfCutAt(kind.Cut + error), rated.Any(r => r.Assumed));
+        // from so many right on it is passed, and below so many not, whatever a standard error may do
+        var both = Together(spread, kind.CutError);
+        var high = People.Points.Select(x => Passing(items, x, (int)Math.Floor((kind.Cut + both) / 100 * items.Length + 1e-9) + 1)).ToArray();
+        var low = People.Points.Select(x => Passing(items, x, (int)Math.Ceiling((kind.Cut - both) / 100 * items.Length - 1e-9))).ToArray();
+        var close = People.Weights.Select((w, k) => w * (low[k] - high[k])).Sum();
+        return new(kind.Cut, kind.CutError, kind.Needed, spread, falsePass, falseFail, IfCutAt(kind.Cut - error), IfCutAt(kind.Cut + error), close, Wrong(high, at).Pass + Wrong(low, at).Fail, rated.Any(r => r.Assumed));
     }
+
+    /// <summary>Two errors that have nothing to do with each other, taken together.</summary>
+    internal static double Together(double score, double? cut) => Math.Sqrt(score * score + (cut ?? 0) * (cut ?? 0));
 
     private static (double Pass, double Fail) Wrong(double[] passing, double standard)
     {

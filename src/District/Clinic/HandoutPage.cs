@@ -77,9 +77,9 @@ public static class HandoutPage
 
     private static string By(RuledBy by) => $"<small>{Safe(LessonMaker.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
 
-    internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body>");
+    internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body><main>");
 
-    internal static string End(StringBuilder page) => page.AppendLine("</body></html>").ToString();
+    internal static string End(StringBuilder page) => page.AppendLine("</main></body></html>").ToString();
 
     /// <summary>How printed pages look.</summary>
     public const string Style = """

@@ -56,6 +56,15 @@ public static class Needs
         return new(person, Rules.Ground.CodeAddress.Read(kind.Code)!.Game, division.Key, kind.Position, day, passed.Day.AddDays(kind.Days));
     }
 
+    /// <summary>The certificate that stands for a kind on a day: of its game, for the position or the plate, for its division or a higher one; the one that holds longest.</summary>
+    /// <param name="order">The divisions of the rule code, youngest first.</param>
+    public static Certificate? Held(CertificateKind kind, IEnumerable<Certificate> certificates, IReadOnlyList<Division> divisions, IReadOnlyList<string> order, DateOnly day)
+    {
+        var address = Rules.Ground.CodeAddress.Read(kind.Code)!;
+        int Place(string key) => divisions.FirstOrDefault(d => d.Key == key) is { } division && Rules.Ground.CodeAddress.Read(division.Code) is { } code ? order.ToList().IndexOf(code.Division) : -1;
+        return certificates.Where(c => c.Game == address.Game && (c.Position == kind.Position || c.Position == Position.Plate) && c.From <= day && day <= c.Until && Place(c.Division) >= order.ToList().IndexOf(address.Division)).MaxBy(c => c.Until);
+    }
+
     /// <summary>The division played under a kind's code, one with umpires before one without; null when nobody plays it.</summary>
     public static Division? Division(CertificateKind kind, IReadOnlyList<Division> divisions)
     {

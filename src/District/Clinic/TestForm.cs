@@ -4,7 +4,11 @@ using Umpirage.Rules.Ground;
 namespace Umpirage.District.Clinic;
 
 /// <summary>One form of a test: its questions in the order in which they are asked.</summary>
-public sealed record TestForm(string Id, IReadOnlyList<Question> Questions);
+public sealed record TestForm(string Id, IReadOnlyList<Question> Questions)
+{
+    /// <summary>Ten letters that change with any of its questions: stands on paper, so that a form is never marked by the key of another.</summary>
+    public string Print => Stamp.Of(string.Join('|', Questions.Select(q => $"{q.Id} {q.Answer}")));
+}
 
 /// <summary>Puts parallel forms together: the same number of questions of each group, equally hard, no question and no play in two of them.</summary>
 public static class FormMaker

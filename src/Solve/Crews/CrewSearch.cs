@@ -55,7 +55,8 @@ public static class CrewSearch
             {
                 // a priority is found without a look at the later ones: what still fits is filled, so that a hurried search leaves nothing open for no reason
                 var (filled, before) = (new Filling(task, candidates, seats, found).Fill(), new Filling(task, candidates, seats, best));
-                best = before.Open.IsLessThan(filled.Open) ? before.Taken : filled.Taken;
+                // of two that cover the same, the one that was there first: it keeps what is published
+                best = filled.Open.IsLessThan(before.Open) ? filled.Taken : before.Taken;
                 value = Math.Min(value, before.Open[i]);
             }
             else best = found;

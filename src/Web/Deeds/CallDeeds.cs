@@ -31,11 +31,11 @@ internal static class CallDeeds
             }
             if (given.Count == 0 && told.Count == 0) told.Add(new("seat", "", "at least one place"));
             told.AddRange(faults.Select(x => new FieldFault("heat", x, "a heat index")));
-            if (told.Count > 0) return Doors.Faults(told);
+            if (told.Count > 0) return Doors.Faulty(told);
             store.Actor = sitting.Actor;
             foreach (var place in given) store.Put(place);
             try { store.SaveChanges(); }
-            catch (UnsafeCrewException unsafeCrew) { return Doors.Faults([new("crew", unsafeCrew.Message, "a crew that keeps every safety rule")]); }
+            catch (UnsafeCrewException unsafeCrew) { return Doors.Faulty([new("crew", unsafeCrew.Message, "a crew that keeps every safety rule")]); }
             return Results.Redirect($"/crews/game/{Uri.EscapeDataString(key)}");
         }).Needs(Deed.SetCrews);
 }

@@ -15,6 +15,9 @@ public static class Doors
     {
         LookDeeds.Map(app);
         QuestionDeeds.Map(app);
+        DrillDeeds.Map(app);
+        TrainingDeeds.Map(app);
+        CertifyDeeds.Map(app);
         PitchingDeeds.Map(app);
         PlanDeeds.Map(app);
         DiamondDeeds.Map(app);
@@ -49,8 +52,8 @@ public static class Doors
         return new RazorComponentResult<App>(new Dictionary<string, object?> { [nameof(App.Body)] = body }) { StatusCode = status };
     }
 
-    /// <summary>Nothing was changed, and why.</summary>
-    internal static IResult Faults(IReadOnlyList<FieldFault> faults) => Show<FaultList>(new { Faults = faults }, StatusCodes.Status422UnprocessableEntity);
+    /// <summary>Nothing was done, and why.</summary>
+    internal static RazorComponentResult Faulty(params IReadOnlyList<FieldFault> faults) => Show<FaultList>(new { Faults = faults }, StatusCodes.Status422UnprocessableEntity);
 
     /// <summary>Only ever to a page of the desk itself.</summary>
     internal static RedirectHttpResult Back(string? to) =>

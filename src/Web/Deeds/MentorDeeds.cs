@@ -27,6 +27,6 @@ internal static class MentorDeeds
                 store.SaveChanges();
                 return Results.Redirect($"/games/{Uri.EscapeDataString(game)}#youth");
             }
-            return Doors.Faults(faults);
+            return Doors.Faulty(faults);
         }).Needs(Deed.SetCrews);
 }

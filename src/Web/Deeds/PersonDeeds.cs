@@ -20,7 +20,7 @@ internal static class PersonDeeds
             var after = Person.Of(key, Text(given), Text(family), age, day, before.League, Optional(phone), Optional(mail), faults);
             if (age.IsMinor() && store.Roles.Any(r => r.Person == key) && !store.Guardianships.Any(g => g.Child == key)) faults.Add(new("age band", band, "an adult's, until a guardian is on record"));
             if (age.IsMinor() && store.Guardianships.Any(g => g.Guardian == key)) faults.Add(new("age band", band, "an adult's, since this person is a guardian"));
-            if (after is null || faults.Count > 0) return Doors.Show<Parts.FaultList>(new { Faults = (IReadOnlyList<FieldFault>)faults }, StatusCodes.Status422UnprocessableEntity);
+            if (after is null || faults.Count > 0) return Doors.Faulty([.. faults]);
             store.Actor = sitting.Actor;
             store.Put(after);
             store.SaveChanges();

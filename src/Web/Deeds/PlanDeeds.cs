@@ -24,6 +24,5 @@ internal static class PlanDeeds
         }).Needs(Deed.PlanSchedule);
     }
 
-    private static IResult Told(string field, string found, string allowed) =>
-        Doors.Faults([new(field, found, allowed)]);
+    private static IResult Told(string field, string found, string allowed) => Doors.Faulty(new FieldFault(field, found, allowed));
 }

@@ -16,12 +16,12 @@ internal static class SwapDeeds
         app.MapPost(Page, ([FromForm] string person, [FromForm] string game, [FromForm] string place, [FromForm] string? other, [FromForm] string? name, [FromForm] string? otherGame, [FromForm] string? otherPlace, IFormCollection _, Sitting sitting, DistrictStore store) =>
         {
             var with = string.IsNullOrEmpty(other) ? Named(store, Typed.Cut(name, 80)) : other;
-            if (with is null) return Doors.Faults([new("name", Typed.Cut(name, 80), "the whole name of one umpire on record")]);
+            if (with is null) return Doors.Faulty([new("name", Typed.Cut(name, 80), "the whole name of one umpire on record")]);
             store.Actor = sitting.Actor;
             var asked = new AskedSwap("", Typed.Cut(person, 64), Typed.Cut(game, 64), Typed.Cut(place, 20), Typed.Cut(with, 64), Some(otherGame), Some(otherPlace), default, SwapState.Asked);
             var (_, check, faults) = Swapping.Ask(store, asked, sitting.Viewer, sitting.Now);
             List<FieldFault> told = [.. faults, .. Swapping.Told(check, sitting.Viewer.May(Deed.SetCrews) ? null : sitting.Viewer)];
-            return told.Count > 0 ? Doors.Faults(told) : Results.Redirect(Page);
+            return told.Count > 0 ? Doors.Faulty(told) : Results.Redirect(Page);
         }).Needs(Deed.SwapPlaces);
         app.MapPost(Page + "/{key}/answer", (string key, [FromForm] string say, IFormCollection _, Sitting sitting, DistrictStore store) =>
         {
@@ -40,7 +40,7 @@ internal static class SwapDeeds
         }).Needs(Deed.SetCrews);
     }
 
-    private static IResult After(IReadOnlyList<FieldFault> faults) => faults.Count > 0 ? Doors.Faults(faults) : Results.Redirect(Page);
+    private static IResult After(IReadOnlyList<FieldFault> faults) => faults.Count > 0 ? Doors.Faulty(faults) : Results.Redirect(Page);
 
     private static string? Some(string? text) => string.IsNullOrWhiteSpace(text) ? null : Typed.Cut(text, 64);
 

@@ -1,3 +1,12 @@
+// Digits choose an answer and Enter goes on where a page offers it; its buttons do the same.
+document.addEventListener('keydown', event => {
+  if (event.ctrlKey || event.altKey || event.metaKey || event.target.closest('input, textarea, select')) return;
+  if (event.key === 'Enter' && document.activeElement?.matches('a, button, summary')) return;
+  const wanted = document.querySelector(`[data-key="${CSS.escape(event.key)}"]`);
+  if (!wanted) return;
+  event.preventDefault();
+  wanted.click();
+});
 // Passkeys are the one thing a page cannot do without script; everything else works with this file blocked, progress by loading the page again.
 const ask = async (form, url) => {
   const token = form.querySelector('input[name="__RequestVerificationToken"]');

@@ -13,9 +13,9 @@ public class CertifyTests
     private static IReadOnlyList<CertificateKind> Read()
     {
         var findings = new List<Finding>();
-        var kinds = CertificateReader.Read("certificates.txt", File.ReadAllText(Folder.Of("codes", "clinic", "certificates.txt")), Shelf.Codes, findings);
+        var book = CertificateReader.Read("certificates.txt", File.ReadAllText(Folder.Of("codes", "clinic", "certificates.txt")), Shelf.Codes, findings);
         Assert.Empty(findings);
-        return kinds!;
+        return book!.Kinds;
     }
 
     private static IReadOnlyList<TestForm> Forms(CertificateKind kind, string edition = "2026")
@@ -68,17 +68,25 @@ public class CertifyTests
         var standard = Cutting.AbilityAt(items, Base.Cut / 100);
         var random = new Random(9);
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
-        var (pass, fail, people) = (0, 0, Folder.Count(20000, 400000));
+        var (pass, fail, close, clear, people) = (0, 0, 0, 0, Folder.Count(20000, 400000));
         for (var p = 0; p < people; p++)
         {
             var ability = Normal();
-            var passed = items.Count(i => random.NextDouble() < i.Chance(ability)) >= Base.Needed;
+            var right = items.Count(i => random.NextDouble() < i.Chance(ability));
+            var passed = right >= Base.Needed;
+            var verdict = Of(right, default, "A") with { Error = cut.Error };
+            if (verdict.Verdict == Verdict.Close) close++;
+            else if (verdict.Verdict == Verdict.Passed != ability >= standard) clear++;
             if (passed && ability < standard) pass++;
             if (!passed && ability >= standard) fail++;
         }
-        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"cut {cut.Cut:0.0} % give or take {cut.CutError:0.0}, a person's score give or take {cut.ScoreError:0.0} %; wrongly passed {cut.FalsePass:0.0%}, wrongly failed {cut.FalseFail:0.0%} (simulated {(double)pass / people:0.0%}, {(double)fail / people:0.0%}); wrong if the cut lay an error lower {cut.WrongIfLower:0.0%}, higher {cut.WrongIfHigher:0.0%}"));
+        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"cut {cut.Cut:0.0} % give or take {cut.CutError:0.0}, a person's score give or take {cut.ScoreError:0.0} %; wrongly passed {cut.FalsePass:0.0%}, wrongly failed {cut.FalseFail:0.0%} (simulated {(double)pass / people:0.0%}, {(double)fail / people:0.0%}); wrong if the cut lay an error lower {cut.WrongIfLower:0.0%}, higher {cut.WrongIfHigher:0.0%}; within one standard error {cut.Close:0.0%} (simulated {(double)close / people:0.0%}), wrongly decided outside it {cut.WrongClear:0.0%} (simulated {(double)clear / people:0.0%})"));
         Assert.Equal(cut.FalsePass, (double)pass / people, 0.006);
         Assert.Equal(cut.FalseFail, (double)fail / people, 0.006);
+        Assert.Equal(cut.Close, (double)close / people, 0.01);
+        Assert.Equal(cut.WrongClear, (double)clear / people, 0.004);
+        // that is what the retest or talk is good for
+        Assert.True(cut.WrongClear < cut.Wrong / 2);
         Assert.True(cut.Assumed);
     }
 
@@ -117,6 +125,17 @@ public class CertifyTests
         Assert.Equal(new Certificate("p", "softball", "SB 12U", Position.Base, day, day.AddDays(365)), Needs.Award(Base, "p", attended, sat, Divisions, day));
         Assert.Null(Needs.Award(Base, "p", attended, sat, [], day));
         Assert.Null(Needs.Award(Base, "p", attended, sat, Divisions, day.AddDays(366)));
+    }
+
+    [Fact]
+    public void A_certificate_of_a_higher_division_or_the_plate_stands_for_a_lower_one_and_the_bases()
+    {
+        var (day, order) = (new DateOnly(2026, 5, 16), Shelf.Roster.Divisions);
+        Certificate Of(string division, Position position, string game = "softball") => new("p", game, division, position, new(2026, 3, 15), new(2027, 3, 14));
+        Division[] played = [.. Divisions, new("SB 16U+", "softball/18U+Oslemoor", 2, false)];
+        foreach (var fits in (Certificate[])[Of("SB 12U", Position.Base), Of("SB 16U+", Position.Base), Of("SB 12U", Position.Plate)]) Assert.Equal(fits, Needs.Held(Base, [fits], played, order, day));
+        foreach (var not in (Certificate[])[Of("SB 10U", Position.Plate), Of("BB 11-12", Position.Base, "baseball"), Of("SB 14U", Position.Base), Of("SB 12U", Position.Base) with { Until = day.AddDays(-1) }]) Assert.Null(Needs.Held(Base, [not], played, order, day));
+        Assert.Null(Needs.Held(Kinds.Single(k => k.Id == "plate softball 12U"), [Of("SB 12U", Position.Base)], played, order, day));
     }
 
     /// <summary>Cut 75 % give or take 8.6: of 25 questions 84 % and more pass, 64 % and less do not, between them another form might have said otherwise.</summary>

@@ -1,0 +1,87 @@
+using System.Collections.Concurrent;
+using Microsoft.EntityFrameworkCore;
+using Umpirage.District.Clinic;
+using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
+using Umpirage.Rules.Plays;
+using Umpirage.Store;
+
+namespace Umpirage.Web;
+
+/// <summary>
+/// What the clinic draws from the rule code as the desk has it: banks of questions, certificates, and how hard questions are. Drawn when first asked for,
+/// kept until something is published.
+/// </summary>
+public sealed class Classroom(Settings settings, Shelf shelf, Func<DistrictStore> open)
+{
+    private const int MostBanks = 12, AnswersBetweenFits = 200;
+
+    private volatile Drawn? drawn;
+    private volatile Difficulty? difficulty;
+    private int kept, fitting;
+
+    private sealed record Drawn(Codebook Book, PhraseBook Phrases, CertificateBook Certificates)
+    {
+        public ConcurrentDictionary<(string Code, DateOnly Day), Lazy<(Bank? Bank, IReadOnlyList<string> Faults)>> Banks { get; } = [];
+    }
+
+    private Drawn Now => drawn is { } now && now.Book == shelf.Book ? now : drawn = Draw(shelf.Book);
+
+    private Drawn Draw(Codebook book)
+    {
+        var phrases = Directory.EnumerateFiles(Path.Combine(settings.Codes, "phrases"), "*.phrases").Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
+        var file = Path.Combine(settings.Codes, "clinic", "certificates.txt");
+        var certificates = File.Exists(file) ? CertificateReader.Read(Path.GetFileName(file), File.ReadAllText(file), book, []) : null;
+        return new(book, PhraseReader.Read(phrases, book, []), certificates ?? CertificateBook.Empty);
+    }
+
+    public CertificateBook Certificates => Now.Certificates;
+
+    /// <summary>The questions of a code on a day; null, with the reasons, when there is no such code.</summary>
+    public Bank? Bank(string code, DateOnly day, List<string> faults)
+    {
+        var now = Now;
+        if (now.Banks.Count > MostBanks) now.Banks.Clear();
+        var (bank, told) = now.Banks.GetOrAdd((code, day), key => new(() =>
+        {
+            var wrong = new List<string>();
+            return Casebook.Code(now.Book, key.Code, key.Day, wrong.Add) is { } read ? (District.Clinic.Bank.Of(now.Book, now.Phrases, read, []), wrong) : (null, wrong);
+        })).Value;
+        faults.AddRange(told);
+        return bank;
+    }
+
+    /// <summary>Assumed until the answers on record have been looked at, which is done aside.</summary>
+    public Difficulty Difficulty
+    {
+        get
+        {
+            if (difficulty is { } known) return known;
+            Fit();
+            return Difficulty.Assumed;
+        }
+    }
+
+    /// <summary>Said when answers were kept: after enough of them the questions are fitted anew.</summary>
+    public void Kept(int answers)
+    {
+        if (Interlocked.Add(ref kept, answers) >= AnswersBetweenFits) Fit();
+    }
+
+    private void Fit()
+    {
+        if (Interlocked.Exchange(ref fitting, 1) != 0) return;
+        Interlocked.Exchange(ref kept, 0);
+        _ = Task.Run(() =>
+        {
+            try
+            {
+                using var store = open();
+                difficulty = Difficulty.From(store.Answers.AsNoTracking());
+            }
+            // what is assumed serves until the next time
+            catch (System.Data.Common.DbException fault) { Console.Error.WriteLine($"questions were not fitted to answers: {fault.Message}"); }
+            finally { Interlocked.Exchange(ref fitting, 0); }
+        });
+    }
+}

@@ -1,0 +1,119 @@
+using Umpirage.District.Calendar;
+using Umpirage.District.Crews;
+using Umpirage.District.Crews.Constraints;
+using Umpirage.Rules.Codes;
+using Umpirage.Store;
+
+namespace Umpirage.Tests.Screen;
+
+[Collection("screen")]
+public class ClinicJourneysInAFile(FileDesk desk, Browser browser) : ClinicJourneys(desk, browser), IClassFixture<FileDesk>;
+
+[Collection("screen")]
+public class ClinicJourneysOnAServer(ServerDesk desk, Browser browser) : ClinicJourneys(desk, browser), IClassFixture<ServerDesk>;
+
+/// <summary>A drill on a phone, and the way to a certificate.</summary>
+public abstract class ClinicJourneys(DemoDesk demo, Browser browser) : AtTheDesk(demo, browser)
+{
+    private static Codebook Codes()
+    {
+        var codes = Path.Combine(DeskProcess.Root, "codes");
+        SourceText Text(string file) => new(Path.GetFileName(file), File.ReadAllText(file));
+        return Codebook.Read(Text(Path.Combine(codes, "roster.txt")), Directory.EnumerateFiles(codes, "*.sheet", SearchOption.AllDirectories).Concat(Directory.EnumerateFiles(codes, "*.layer", SearchOption.AllDirectories)).Order(StringComparer.Ordinal).Select(Text));
+    }
+
+    [Fact]
+    public async Task Five_minutes_of_rules_on_a_phone_end_with_what_was_shaky()
+    {
+        var page = await Open("/drill", "umpire-058", phone: true);
+        await page.GetByLabel("Rules of").SelectOptionAsync("softball/12U+Oslemoor");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Begin" }).ClickAsync();
+        var answers = page.Locator("form.drill button.answer");
+        await Assertions.Expect(page.Locator("h1.question")).ToBeVisibleAsync();
+        // a thumb, then a key, then a key for what is not known
+        await answers.First.ClickAsync();
+        foreach (var key in (string[])["2", "0"])
+        {
+            await Assertions.Expect(page.Locator("#came")).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("Right|Not right"));
+            await Assertions.Expect(page.Locator("article.ruling .lines b")).Not.ToBeEmptyAsync();
+            await page.GetByRole(AriaRole.Link, new() { Name = "Next question" }).ClickAsync();
+            await Assertions.Expect(page.Locator("h1.question")).ToBeVisibleAsync();
+            await page.Keyboard.PressAsync(key);
+        }
+        await Assertions.Expect(page.Locator("#came")).ToContainTextAsync("Not right");
+        await Assertions.Expect(page.Locator("article.ruling")).ToContainTextAsync("You did not know");
+        await page.GoBackAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "End here" }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("3 answered");
+        await Assertions.Expect(Heading(page, "What was shaky")).ToBeVisibleAsync();
+        using var store = Store();
+        var kept = store.Answers.Where(a => a.Person == "umpire-058" && a.Edition != "demo").ToList();
+        Assert.Equal(3, kept.Count);
+        Assert.Contains(kept, a => a.Answer == "" && !a.Right);
+        Assert.All(kept, a => Assert.StartsWith("softball/12U+Oslemoor", a.Code));
+    }
+
+    /// <summary>A test sat at the desk, the content signed in, the certificate given: from then on the person may be put on the bases of that division.</summary>
+    [Fact]
+    public async Task A_certificate_given_at_the_desk_opens_a_place_in_a_crew()
+    {
+        var page = await Open("/certify");
+        string person, game;
+        var codes = UmpiresCodes.For(Codes());
+        bool Barred()
+        {
+            using var store = Store();
+            var plan = CrewPlan.Of(CrewReader.Read(store), codes);
+            return new Certified().Find(plan, new(plan.Game(game)!, CrewPlace.Base, plan.Person(person)!)).Any();
+        }
+        using (var store = Store())
+        {
+            game = store.Games.Where(g => g.Division == "SB 12U" && g.Status == GameStatus.Planned).OrderByDescending(g => g.Start).First().Key;
+            // somebody with everything but this certificate, and with two units attended
+            person = store.Officials.Select(o => o.Person).OrderBy(p => p).ToList().First(p => p.StartsWith("umpire-", StringComparison.Ordinal) && store.Certificates.Where(c => c.Person == p && c.Game == "softball").All(c => c.Division == "SB 10U"));
+        }
+        Assert.True(Barred());
+        await page.GetByLabel("Who sits a test").SelectOptionAsync(person);
+        await page.GetByLabel("For", new() { Exact = true }).SelectOptionAsync("base softball 12U");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Next form" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Give or take");
+        var test = page.Url;
+        await page.GetByRole(AriaRole.Link, new() { Name = "The key" }).ClickAsync();
+        var key = (await page.Locator(".paper > li > b").AllTextContentsAsync()).Select(k => k[2..]).ToList();
+        Assert.Equal(25, key.Count);
+        await page.GotoAsync(test);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Sit it at this desk" }).ClickAsync();
+        // two wrong: 23 of 25 stand well above the cut
+        for (var i = 0; i < key.Count; i++)
+        {
+            var choices = page.Locator($"input[name=a{i + 1}]");
+            var values = await choices.EvaluateAllAsync<string[]>("all => all.map(c => c.value)");
+            await choices.Nth(Array.FindIndex(values, v => i < 2 ? v != key[i] : v == key[i])).CheckAsync();
+        }
+        await page.GetByRole(AriaRole.Button, new() { Name = "Hand it in" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("23 of 25 right (92 %)");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("passed");
+        // what is still missing is signed in where it was taught
+        foreach (var (unit, day, place) in ((string, string, string)[])[("rules softball", "2026-02-07", "Pellwick hall"), ("base work", "2026-03-07", "Tarnholt Mill"), ("with young people", "2026-02-26", "Pellwick hall")])
+        {
+            await page.GotoAsync($"/training/clinic?unit={Uri.EscapeDataString(unit)}&day={day}&place={Uri.EscapeDataString(place)}");
+            await page.Locator($"input[name=came][value={person}]").CheckAsync();
+            await page.GetByRole(AriaRole.Button, new() { Name = "Keep who came" }).ClickAsync();
+            await Assertions.Expect(page.Locator($"input[name=came][value={person}]")).ToBeCheckedAsync();
+        }
+        await page.GotoAsync($"/training/{person}");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Give the certificate" }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "The card" }).First.ClickAsync();
+        await Assertions.Expect(page.Locator(".card")).ToContainTextAsync("up to SB 12U");
+        Assert.False(Barred());
+        // the next form has none of these questions
+        using (var store = Store())
+        {
+            var asked = store.Answers.Where(a => a.Person == person && a.Form != "").Select(a => a.Question).ToHashSet();
+            Assert.Equal(25, asked.Count);
+            Assert.Equal("base softball 12U 2026 A", Assert.Single(store.Sittings.Where(s => s.Person == person).ToList()).Form);
+        }
+        await page.GotoAsync(test);
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("2026 B");
+    }
+}
