@@ -57,7 +57,7 @@ public static class DeckPage
                 page.AppendLine("</table>");
                 break;
             case SlideKind.Numbers:
-                page.AppendLine($"<h2>{Safe(slide.Title)}</h2><table><tr><th></th><th class=\"from\">{Safe(here)}</th><th class=\"to\">{Safe(there)}</th></tr>");
+                page.AppendLine($"<h2>{Safe(slide.Title)}</h2><table><tr><th>What is counted</th><th class=\"from\">{Safe(here)}</th><th class=\"to\">{Safe(there)}</th></tr>");
                 foreach (var row in slide.Numbers) page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(row.Name))}</b> <span class=\"of\">{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : Safe(row.Sheet))}</span></td><td class=\"from\" data-code=\"{Safe(here)}\">{Safe(row.Here)}</td><td class=\"to\" data-code=\"{Safe(there)}\">{Safe(row.There)}</td></tr>");
                 page.AppendLine("</table>");
                 break;

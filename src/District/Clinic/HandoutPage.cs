@@ -63,7 +63,7 @@ public static class HandoutPage
     {
         var (here, there) = Names(lesson.Here, lesson.There);
         var page = Begin($"{LessonMaker.Upper(lesson.Title)}: key", linked);
-        page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><tr><th></th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+        page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><tr><th>No.</th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         for (var i = 0; i < lesson.Quiz.Count; i++)
         {
             var (contrast, turn) = (lesson.Quiz[i], lesson.Quiz[i].Turns[0]);
@@ -87,7 +87,8 @@ public static class HandoutPage
         table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:.8mm 1.4mm;text-align:left;vertical-align:top}tr{break-inside:avoid}tr:first-child th{background:#eee}small{display:block;font-size:9pt;line-height:1.15;color:#111;margin-top:.4mm}.plays{table-layout:fixed}.plays th:first-child{width:40%}.plays .all{break-after:avoid}.plays .all td{background:#f4f4f4}.part{padding-left:4mm}
         .numbers small{display:inline}.clock p{margin:.6mm 0;font-size:10pt}.own{background:#e3f0ff;padding:1mm 2mm}
         .quiz{columns:2;column-gap:8mm;padding-left:6mm}.quiz li{break-inside:avoid;margin-bottom:3mm}.quiz p{margin:0 0 1mm}.figure{float:right;width:30mm;margin:0 0 1mm 3mm;text-align:center}.figure svg{width:30mm;height:30mm;border:1px solid #555}.quiz li::after{content:"";display:block;clear:both}.choices{list-style:none;margin:0;padding:0}.blank{display:flex;flex-direction:column}.blank span{border-bottom:1px solid #111;height:9mm}
-        @media screen and (max-width:800px){html{font-size:18px}body{padding:0 2mm}small,.clock p{font-size:16px}.quiz{columns:1}tr,td,th{display:block;border:0}tr{border-bottom:2px solid #111;padding:2mm 0}}
+        @media screen{html{font-size:18px}body{max-width:260mm}small,.clock p{font-size:16px}}
+        @media screen and (max-width:800px){body{padding:0 2mm}.quiz{columns:1}tr,td,th{display:block;border:0}tr{border-bottom:2px solid #111;padding:2mm 0}}
         @media print{@page{margin:10mm}body{margin:0;max-width:none;padding:0}}
         """;
 }

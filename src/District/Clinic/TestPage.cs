@@ -24,7 +24,7 @@ public static class TestPage
     public static string Key(TestForm form)
     {
         var page = HandoutPage.Begin($"{LessonMaker.Upper(form.Id)}: key");
-        page.AppendLine($"<h1>Key: {Safe(form.Id)}</h1><table><tr><th></th><th>Answer</th><th>Why</th></tr>");
+        page.AppendLine($"<h1>Key: {Safe(form.Id)}</h1><table><tr><th>No.</th><th>Answer</th><th>Why</th></tr>");
         for (var i = 0; i < form.Questions.Count; i++)
         {
             var question = form.Questions[i];
