@@ -88,13 +88,15 @@ public partial class KillTests(ITestOutputHelper output)
         for (var round = 0; round < rounds; round++)
         {
             using var writer = Start(own, ["--crews", Folder.Of("codes"), night], []);
-            var trying = told;
+            var (trying, written) = (told, new TaskCompletionSource());
             var said = Task.Run(() =>
             {
                 while (writer.StandardOutput.ReadLine() is { } line)
-                    if (line.StartsWith("done ")) { told = trying = line[5..]; done++; } else trying = line[7..];
+                    if (line.StartsWith("done ")) { told = trying = line[5..]; done++; written.TrySetResult(); } else trying = line[7..];
             });
             var fault = writer.StandardError.ReadToEndAsync();
+            // every other one is killed after it has written a plan, however slow the machine is; the others at any moment of their beginning
+            if (round % 2 == 0) await Task.WhenAny(written.Task, writer.WaitForExitAsync());
             await Task.Delay(random.Next(200, 7000));
             if (writer.HasExited) Assert.Fail($"round {round}: the writer ended by itself: {await fault}");
             writer.Kill();
