@@ -1,3 +1,4 @@
+using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 
 namespace Umpirage.Tests.Screen;
@@ -30,7 +31,8 @@ public class AxeTests(FileDesk desk, Browser browser) : IClassFixture<FileDesk>
                 await page.SetViewportSizeAsync(phone ? 390 : 1440, phone ? 844 : 900);
                 await page.GotoAsync(path);
             }
-            var result = await page.RunAxe();
+            // a theme changes colours only
+            var result = theme == "night" ? await page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "rule", Values = ["color-contrast", "color-contrast-enhanced", "link-in-text-block"] } }) : await page.RunAxe();
             Assert.True(result.Violations.Length == 0, $"{path} {theme} {(phone ? "phone" : "desk")}: {string.Join("; ", result.Violations.Select(v => $"{v.Id}: {v.Help} at {string.Join(", ", v.Nodes.Take(3).Select(n => n.Html))}"))}");
             Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth") <= 0, $"{path} is wider than the {(phone ? "phone" : "desk")}");
             Assert.Empty(await Small(page));

@@ -83,7 +83,7 @@ public partial class KillTests(ITestOutputHelper output)
         const string night = "2026-05-19";
         using var own = OwnStore.Oslemoor(kept);
         var random = new Random(20260519);
-        var (rounds, done, half) = (Folder.Count(8, 120), 0, 0);
+        var (rounds, done, half) = (Folder.Count(4, 120), 0, 0);
         var told = Stored(own, night);
         for (var round = 0; round < rounds; round++)
         {
