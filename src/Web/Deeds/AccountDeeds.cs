@@ -45,7 +45,7 @@ internal static class AccountDeeds
             if (await signIn.UserManager.GetUserAsync(context.User) is not { } account) return Results.NotFound();
             store.Actor = sitting.Actor;
             var changed = await signIn.UserManager.ChangePasswordAsync(account, old, fresh);
-            if (!changed.Succeeded) return Doors.Show<FaultList>(new { Faults = Faults(changed) }, 422);
+            if (!changed.Succeeded) return Doors.Faulty(Faults(changed));
             await signIn.RefreshSignInAsync(account);
             return Results.Redirect("/me");
         }).Needs(Deed.SeeOwn).RequireRateLimiting("sign-in");
@@ -63,7 +63,7 @@ internal static class AccountDeeds
             }
             else made = await users.CreateAsync(new() { UserName = Typed.Cut(name, 80), Person = key }, secret);
             return made.Succeeded ? Doors.Show<Told>(new { Title = $"Sign-in for {person.ListName}", Text = $"Name: {name}. The password below is shown this once; they change it after signing in.{(person.IsMinor ? " Give it to the guardian." : "")}", Secret = secret, To = $"/people/{Uri.EscapeDataString(key)}" })
-                : Doors.Show<FaultList>(new { Faults = Faults(made) }, 422);
+                : Doors.Faulty(Faults(made));
         }).Needs(Deed.KeepAccounts);
         app.MapPost("/first-run", async ([FromForm] string code, [FromForm] string district, [FromForm] string zone, [FromForm] string given, [FromForm] string? family, [FromForm] string name, [FromForm] string password, FirstRun first, SignInManager<Account> signIn, DistrictStore store) =>
         {

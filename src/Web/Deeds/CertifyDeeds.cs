@@ -27,15 +27,15 @@ internal static class CertifyDeeds
             store.Answers.AddRange(answers);
             store.Sittings.Add(new Sat(exam.Person.Key, exam.Kind.Id, exam.Form.Id, sitting.Today, answers.Count(a => a.Right), answers.Count, exam.Kind.Cut, Math.Round(exam.Cut.Error, 3), exam.Kind.Code, exam.Kind.Position, sitting.Viewer.Person!.Key, null));
             try { store.SaveChanges(); }
-            catch (DbUpdateException) { return Doors.Faulty(new FieldFault("form", exam.Form.Id, "a form that was not handed in already")); }
+            catch (DbUpdateException) { return Doors.Faulty("form", exam.Form.Id, "a form that was not handed in already"); }
             classroom.Kept(answers.Count);
             return Results.Redirect($"/training/{Uri.EscapeDataString(exam.Person.Key)}#{Words.Slug(exam.Kind.Id)}");
         }).Needs(Deed.Teach);
         app.MapPost("/certify/talk", ([FromForm] string person, [FromForm] string kind, [FromForm] string form, IFormCollection _, Sitting sitting, DistrictStore store) =>
         {
             if (store.Sittings.Find(person, kind, form) is not { } sat) return Results.NotFound();
-            if (sat.Verdict != Verdict.Close || sat.Score < sat.Cut) return Doors.Faulty(new FieldFault("test", sat.InWords, "one at or above the cut, within its standard error; below the cut only another form helps"));
-            if (person == sitting.Viewer.Person!.Key) return Doors.Faulty(new FieldFault("talked by", sitting.Viewer.Person.ListName, "somebody else than who sat the test"));
+            if (sat.Verdict != Verdict.Close || sat.Score < sat.Cut) return Doors.Faulty("test", sat.InWords, "one at or above the cut, within its standard error; below the cut only another form helps");
+            if (person == sitting.Viewer.Person!.Key) return Doors.Faulty("talked by", sitting.Viewer.Person.ListName, "somebody else than who sat the test");
             store.Actor = sitting.Actor;
             store.Put(sat with { TalkedBy = sitting.Viewer.Person.Key });
             store.SaveChanges();
@@ -44,7 +44,7 @@ internal static class CertifyDeeds
         app.MapPost("/certify/issue", ([FromForm] string person, [FromForm] string kind, IFormCollection _, Sitting sitting, Classroom classroom, DistrictStore store) =>
         {
             if (classroom.Certificates.Find(kind) is not { } wanted || store.People.Find(person) is null) return Results.NotFound();
-            if (person == sitting.Viewer.Person!.Key) return Doors.Faulty(new FieldFault("person", sitting.Viewer.Person.ListName, "somebody else than who gives the certificate"));
+            if (person == sitting.Viewer.Person!.Key) return Doors.Faulty("person", sitting.Viewer.Person.ListName, "somebody else than who gives the certificate");
             List<Attendance> attended = [.. store.Attendances.AsNoTracking().Where(a => a.Person == person)];
             List<Sat> sat = [.. store.Sittings.AsNoTracking().Where(s => s.Person == person)];
             List<Division> divisions = [.. store.Divisions.AsNoTracking()];

@@ -16,18 +16,18 @@ internal static class CrewDeeds
         app.MapPost("/crews/place", ([FromForm] string game, [FromForm] string place, [FromForm] string? person, [FromForm] string? was, [FromForm] string? anyway, [FromForm] string? back, Sitting sitting, Shelf shelf, DistrictStore store) =>
         {
             var plan = CrewPlan.Of(CrewReader.Read(store), UmpiresCodes.For(shelf.Book), alsoPast: true);
-            if (plan.Game(game) is not { } asked) return Refused("game", game, "a game that is to be played, or was");
+            if (plan.Game(game) is not { } asked) return Doors.Faulty("game", game, "a game that is to be played, or was");
             List<string> places = [.. CrewPlace.Of(asked.Division), .. plan.CrewOf(asked).Select(s => s.Place)];
-            if (!places.Contains(place)) return Refused("place", place, Words.Or([.. places.Distinct()]));
+            if (!places.Contains(place)) return Doors.Faulty("place", place, Words.Or([.. places.Distinct()]));
             var holder = plan.CrewOf(asked).FirstOrDefault(s => s.Place == place)?.Person;
-            if ((was ?? "") != (holder?.Key ?? "")) return Refused(place, was ?? "", $"{holder?.Name ?? "nobody"}, since somebody changed it meanwhile; look at the week again");
+            if ((was ?? "") != (holder?.Key ?? "")) return Doors.Faulty(place, was ?? "", $"{holder?.Name ?? "nobody"}, since somebody changed it meanwhile; look at the week again");
             store.Actor = sitting.Actor;
             if (Typed.Cut(person, 120) is not { Length: > 0 } typed)
             {
                 store.Put(new Assignment(game, place, null));
                 return Save(store, back);
             }
-            if (Who(plan, typed) is not { } who) return Refused("person", typed, "an umpire on record, chosen from the list");
+            if (Who(plan, typed) is not { } who) return Doors.Faulty("person", typed, "an umpire on record, chosen from the list");
             var why = WhyNot.Of(plan, who, asked, place);
             if (why.Reasons.Any(r => r.Hold == Hold.Safety) || (!why.May && anyway != "yes")) return Doors.Show<PlaceRefused>(new { Why = why, Plan = plan, Was = was ?? "", Back = back ?? "/crews" }, StatusCodes.Status422UnprocessableEntity);
             foreach (var own in plan.CrewOf(asked).Where(s => s.Person.Key == who.Key && s.Place != place)) store.Put(new Assignment(game, own.Place, null));
@@ -51,11 +51,8 @@ internal static class CrewDeeds
         catch (UnsafeCrewException unsafely)
         {
             store.ChangeTracker.Clear();
-            return Refused("crew", unsafely.Message, "a crew that keeps every safety rule");
+            return Doors.Faulty("crew", unsafely.Message, "a crew that keeps every safety rule");
         }
         return Doors.Back(back);
     }
-
-    private static IResult Refused(string field, string found, string allowed) =>
-        Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[new FieldFault(field, found, allowed)] }, StatusCodes.Status422UnprocessableEntity);
 }

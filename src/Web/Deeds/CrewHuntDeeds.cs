@@ -5,7 +5,6 @@ using Umpirage.District.People;
 using Umpirage.Rules.Ground;
 using Umpirage.Solve.Crews;
 using Umpirage.Store;
-using Umpirage.Web.Parts;
 
 namespace Umpirage.Web.Deeds;
 
@@ -16,9 +15,9 @@ internal static class CrewHuntDeeds
     {
         app.MapPost("/crews/search", ([FromForm] string week, [FromForm] string? seconds, IFormCollection _, Sitting sitting, Shelf shelf, CrewHunts hunts, DistrictStore store) =>
         {
-            if (Typed.Day(week) is not { } day) return Refused("week", Typed.Cut(week, 20), "a day written 2026-05-18");
+            if (Typed.Day(week) is not { } day) return Doors.Faulty("week", Typed.Cut(week, 20), "a day written 2026-05-18");
             var times = CrewHunts.Times.Where(t => CrewHunts.Written(t.Seconds) == (seconds ?? CrewHunts.Written(CrewHunts.Times[0].Seconds))).ToList();
-            if (times.Count == 0) return Refused("time", Typed.Cut(seconds, 20), Words.Or([.. CrewHunts.Times.Select(t => CrewHunts.Written(t.Seconds))]));
+            if (times.Count == 0) return Doors.Faulty("time", Typed.Cut(seconds, 20), Words.Or([.. CrewHunts.Times.Select(t => CrewHunts.Written(t.Seconds))]));
             var monday = AsOffered.Monday(day);
             var hunt = hunts.Begin(monday, sitting.Viewer.Person!.Key, () =>
             {
@@ -38,7 +37,7 @@ internal static class CrewHuntDeeds
             if (hunts.Find(search) is not { Result: { } result } hunt) return Gone(search);
             store.Actor = sitting.Actor;
             var faults = CrewKeeping.Keep(store, hunt.Task.Plan, result.Plan, hunt.Task.Games);
-            if (faults.Count > 0) return Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[.. faults.Select(f => new FieldFault("plan", f, "crews as they were when the search began"))] }, StatusCodes.Status422UnprocessableEntity);
+            if (faults.Count > 0) return Doors.Faulty([.. faults.Select(f => new FieldFault("plan", f, "crews as they were when the search began"))]);
             hunts.Forget(hunt);
             return Results.Redirect($"/crews?week={CodeAddress.Day(hunt.Monday)}");
         }).Needs(Deed.SetCrews);
@@ -46,8 +45,5 @@ internal static class CrewHuntDeeds
 
     private static string Page(DateOnly monday) => $"/crews/search?week={CodeAddress.Day(monday)}";
 
-    private static IResult Gone(string search) => Refused("search", Typed.Cut(search, 40), "a search that is still shown; begin it again");
-
-    private static IResult Refused(string field, string found, string allowed) =>
-        Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[new FieldFault(field, found, allowed)] }, StatusCodes.Status422UnprocessableEntity);
+    private static IResult Gone(string search) => Doors.Faulty("search", Typed.Cut(search, 40), "a search that is still shown; begin it again");
 }

@@ -3,7 +3,6 @@ using Umpirage.District.Crews.Constraints;
 using Umpirage.District.People;
 using Umpirage.Rules.Ground;
 using Umpirage.Store;
-using Umpirage.Web.Parts;
 
 namespace Umpirage.Web.Deeds;
 
@@ -31,5 +30,5 @@ internal static class CrewPublishDeeds
     public static string Written(DateTime at) => at.ToString("yyyy-MM-ddTHH:mm:ss", System.Globalization.CultureInfo.InvariantCulture);
 
     private static IResult Refused(IReadOnlyList<string> faults) =>
-        Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[.. faults.Select(f => new FieldFault("crews", f, "crews that keep every safety rule, and games on record"))] }, StatusCodes.Status422UnprocessableEntity);
+        Doors.Faulty([.. faults.Select(f => new FieldFault("crews", f, "crews that keep every safety rule, and games on record"))]);
 }

@@ -40,7 +40,7 @@ internal static class DiamondDeeds
                 store.Put(new LastSurvey(key, day, read.Text));
                 store.SaveChanges();
             }
-            return faults.Count > 0 ? Doors.Show<Parts.FaultList>(new { Faults = (IReadOnlyList<FieldFault>)faults }, StatusCodes.Status422UnprocessableEntity) : Results.Redirect($"/diamonds/{Uri.EscapeDataString(key)}");
+            return faults.Count > 0 ? Doors.Faulty(faults) : Results.Redirect($"/diamonds/{Uri.EscapeDataString(key)}");
         }).Needs(Deed.LookOver);
     }
 

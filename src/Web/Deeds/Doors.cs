@@ -55,6 +55,8 @@ public static class Doors
     /// <summary>Nothing was done, and why.</summary>
     internal static RazorComponentResult Faulty(params IReadOnlyList<FieldFault> faults) => Show<FaultList>(new { Faults = faults }, StatusCodes.Status422UnprocessableEntity);
 
+    internal static RazorComponentResult Faulty(string field, string found, string allowed) => Faulty(new FieldFault(field, found, allowed));
+
     /// <summary>Only ever to a page of the desk itself.</summary>
     internal static RedirectHttpResult Back(string? to) =>
         TypedResults.Redirect(to is ['/', ..] && !to.StartsWith("//", StringComparison.Ordinal) && !to.Contains('\\') && !to.Any(char.IsControl) ? to : "/");

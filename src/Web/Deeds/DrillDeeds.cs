@@ -15,10 +15,10 @@ internal static class DrillDeeds
             var faults = new List<string>();
             var now = sitting.Passing;
             var drill = new Drilling(Typed.Cut(code, 100), Drilling.Moment(since, now, TimeSpan.FromDays(1)));
-            if (classroom.Bank(drill.Code, sitting.Today, faults) is not { } bank) return Doors.Faulty(new FieldFault("code", drill.Code, string.Join("; ", faults)));
-            if (bank.Find(Typed.Cut(q, 20)) is not { } question) return Doors.Faulty(new FieldFault("question", Typed.Cut(q, 20), "a question of this code; the rule code may have changed meanwhile, begin again"));
+            if (classroom.Bank(drill.Code, sitting.Today, faults) is not { } bank) return Doors.Faulty("code", drill.Code, string.Join("; ", faults));
+            if (bank.Find(Typed.Cut(q, 20)) is not { } question) return Doors.Faulty("question", Typed.Cut(q, 20), "a question of this code; the rule code may have changed meanwhile, begin again");
             var chosen = question.Choices.FirstOrDefault(c => c.Text == answer)?.Text;
-            if (chosen is null && !string.IsNullOrEmpty(answer)) return Doors.Faulty(new FieldFault("answer", Typed.Cut(answer, 80), "one of the answers offered"));
+            if (chosen is null && !string.IsNullOrEmpty(answer)) return Doors.Faulty("answer", Typed.Cut(answer, 80), "one of the answers offered");
             var at = Drilling.Moment(asked, now, TimeSpan.FromSeconds(Answered.MostSeconds));
             var person = sitting.Viewer.Person!.Key;
             if (!store.Answers.Any(a => a.Person == person && a.At == at && a.Question == question.Id))

@@ -18,7 +18,7 @@ internal static class GearDeeds
             var list = GearList.Of(shelf.Book, asked, "", sitting.Today);
             List<FieldFault> faults = [.. list.Faults.Select(f => new FieldFault("gear", f, "a list that can be read"))];
             if (asked.Game != "" && !store.Games.Any(g => g.Key == asked.Game)) faults.Add(new("game", asked.Game, "the key of a game on record, or nothing"));
-            if (faults.Count > 0) return Doors.Show<Parts.FaultList>(new { Faults = (IReadOnlyList<FieldFault>)faults }, StatusCodes.Status422UnprocessableEntity);
+            if (faults.Count > 0) return Doors.Faulty(faults);
             store.Actor = sitting.Actor;
             var known = store.Removals.AsNoTracking().Where(r => r.For == asked.For && r.GivenBack == null).ToList();
             foreach (var removal in list.Looked.Select(l => l.Removal).OfType<Removal>())

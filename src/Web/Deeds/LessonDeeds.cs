@@ -5,7 +5,6 @@ using Umpirage.District.People;
 using Umpirage.Rules.Ground;
 using Umpirage.Store;
 using Umpirage.Store.Files;
-using Umpirage.Web.Parts;
 
 namespace Umpirage.Web.Deeds;
 
@@ -69,5 +68,5 @@ internal static class LessonDeeds
     }
 
     private static IResult Told(IReadOnlyList<string> faults) =>
-        Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[.. faults.Select(f => new FieldFault("lesson", "what was asked", f))] }, StatusCodes.Status422UnprocessableEntity);
+        Doors.Faulty([.. faults.Select(f => new FieldFault("lesson", "what was asked", f))]);
 }

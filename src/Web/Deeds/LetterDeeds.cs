@@ -16,7 +16,7 @@ internal static class LetterDeeds
             List<Person> people = [.. store.People.Where(p => keys.Contains(p.Key))];
             var faults = new List<FieldFault>();
             var letter = Letter.For(people, sitting.Viewer.Person!, second is null ? null : store.People.Find(second), child => [.. store.People.Where(p => store.Guardianships.Any(g => g.Child == child.Key && g.Guardian == p.Key))], faults);
-            if (letter is null) return Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)faults }, 422);
+            if (letter is null) return Doors.Faulty(faults);
             store.Actor = sitting.Actor;
             store.Trail.Add(new() { At = DateTime.UtcNow, By = store.Actor, What = "Letter", Key = string.Join(", ", letter.To.Concat(letter.Copy).Select(p => p.Key)), Deed = "made", After = letter.About.Count > 0 ? $"about {string.Join(", ", letter.About.Select(p => p.Key))}" : null });
             store.SaveChanges();

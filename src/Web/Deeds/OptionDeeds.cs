@@ -21,7 +21,7 @@ internal static class OptionDeeds
             var layer = LayerReader.Read("proposal.layer", text, shelf.Book.Roster, []);
             if (deed != "propose" || layer.Name == "") return Doors.Show<OptionShown>(new { Text = text, League = league, Leagues = Own(store, viewer) });
             // a league writes under its own name only: nobody proposes another league's layer, or the district's
-            if (!viewer.Is(Role.Chief) && !Words.Same(layer.Name, league)) return Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[new FieldFault("Layer", layer.Name, $"your own league's name: {league}")] }, 422);
+            if (!viewer.Is(Role.Chief) && !Words.Same(layer.Name, league)) return Doors.Faulty("Layer", layer.Name, $"your own league's name: {league}");
             store.Actor = sitting.Actor;
             var known = store.Options.Where(o => o.Layer == layer.Name).OrderByDescending(o => o.Version).FirstOrDefault();
             var version = known is null ? 1 : known.Status == OptionStatus.Proposed ? known.Version : known.Version + 1;
@@ -33,7 +33,7 @@ internal static class OptionDeeds
         {
             if (store.Options.Find(name, version) is not { Status: OptionStatus.Proposed } option) return Results.NotFound();
             var findings = OptionReading.Of(shelf, option.Text).Findings;
-            if (findings.Count > 0) return Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[.. findings.Select(f => new FieldFault($"line {f.Line}", option.Layer, f.Message))] }, 422);
+            if (findings.Count > 0) return Doors.Faulty([.. findings.Select(f => new FieldFault($"line {f.Line}", option.Layer, f.Message))]);
             store.Actor = sitting.Actor;
             store.Put(option with { Status = OptionStatus.Published, At = sitting.UtcNow });
             store.SaveChanges();

@@ -20,7 +20,7 @@ internal static class OwnFeed
         {
             // one's own, or a child's one answers for
             if (person != sitting.Viewer.Person!.Key && !sitting.Viewer.Children.Contains(person)) return Results.StatusCode(StatusCodes.Status403Forbidden);
-            if (store.People.Find(person) is not { } whose || !store.Officials.Any(o => o.Person == person)) return Doors.Show<FaultList>(new { Faults = (IReadOnlyList<FieldFault>)[new FieldFault("person", person, "an umpire on record")] }, StatusCodes.Status422UnprocessableEntity);
+            if (store.People.Find(person) is not { } whose || !store.Officials.Any(o => o.Person == person)) return Doors.Faulty("person", person, "an umpire on record");
             var secret = Convert.ToHexString(RandomNumberGenerator.GetBytes(SecretBytes)).ToLowerInvariant();
             store.Actor = sitting.Actor;
             store.Put(new FeedKey(person, Digest(secret), DateTime.UtcNow));

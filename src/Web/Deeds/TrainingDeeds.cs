@@ -15,7 +15,7 @@ internal static class TrainingDeeds
     {
         app.MapPost("/training/clinics", ([FromForm] string unit, [FromForm] string day, [FromForm] string from, [FromForm] string? place, [FromForm] string taught, IFormCollection _, Sitting sitting, Classroom classroom, DistrictStore store) =>
         {
-            if (!classroom.Certificates.Units.Any(u => u.Id == unit)) return Doors.Faulty(new FieldFault("unit", Typed.Cut(unit, 64), Words.Or([.. classroom.Certificates.Units.Select(u => u.Id)])));
+            if (!classroom.Certificates.Units.Any(u => u.Id == unit)) return Doors.Faulty("unit", Typed.Cut(unit, 64), Words.Or([.. classroom.Certificates.Units.Select(u => u.Id)]));
             store.Actor = sitting.Actor;
             // the same door as a file's, with the same faults
             var cells = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase) { ["unit"] = unit, ["day"] = Typed.Cut(day, 20), ["from"] = Typed.Cut(from, 20), ["place"] = Typed.Cut(place, 80), ["taught by"] = Typed.Cut(taught, 64) };
@@ -25,7 +25,7 @@ internal static class TrainingDeeds
         app.MapPost("/training/sign-in", ([FromForm] string unit, [FromForm] string day, [FromForm] string? place, IFormCollection form, Sitting sitting, DistrictStore store) =>
         {
             if (Typed.Day(day) is not { } on || store.Offers.AsNoTracking().FirstOrDefault(o => o.Unit == unit && o.Day == on && o.Place == place) is not { } offer) return Results.NotFound();
-            if (offer.Day > sitting.Today) return Doors.Faulty(new FieldFault("day", CodeAddress.Day(offer.Day), "a clinic that has begun"));
+            if (offer.Day > sitting.Today) return Doors.Faulty("day", CodeAddress.Day(offer.Day), "a clinic that has begun");
             List<string> shown = [.. form["shown"].OfType<string>().Distinct().Take(400)];
             var came = form["came"].OfType<string>().ToHashSet();
             var known = store.People.AsNoTracking().Where(p => shown.Contains(p.Key) && p.Key != offer.TaughtBy).Select(p => p.Key).ToList();
