@@ -29,10 +29,9 @@ public sealed class Classroom(Settings settings, Shelf shelf, Func<DistrictStore
 
     private Drawn Draw(Codebook book)
     {
-        var phrases = Directory.EnumerateFiles(Path.Combine(settings.Codes, "phrases"), "*.phrases").Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
         var file = Path.Combine(settings.Codes, "clinic", "certificates.txt");
         var certificates = File.Exists(file) ? CertificateReader.Read(Path.GetFileName(file), File.ReadAllText(file), book, []) : null;
-        return new(book, PhraseReader.Read(phrases, book, []), certificates ?? CertificateBook.Empty);
+        return new(book, shelf.Phrases, certificates ?? CertificateBook.Empty);
     }
 
     public CertificateBook Certificates => Now.Certificates;

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using Umpirage.District.Clinic;
-using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
 using Umpirage.Rules.Plays;
 
@@ -33,11 +32,10 @@ public sealed class Lessons(Settings settings, Shelf shelf)
         {
             if (read is { } kept && kept.Stamp == shelf.Stamp) return kept.Syllabus;
             var (book, findings) = (shelf.Book, new List<Finding>());
-            var phrases = PhraseReader.Read(Directory.EnumerateFiles(Path.Combine(settings.Codes, "phrases"), "*.phrases").Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f))), book, findings);
             var plan = LessonPlan.Read("plan.txt", File.ReadAllText(Path.Combine(settings.Codes, "lessons", "plan.txt")), book, findings) ?? throw new InvalidDataException(string.Join("; ", findings));
             var beliefs = MisbeliefReader.Read("misbeliefs.txt", File.ReadAllText(Path.Combine(settings.Codes, "lessons", "misbeliefs.txt")), book, findings);
             var asked = book.Sheets.ToDictionary(s => s.Name, s => Path.Combine(settings.Casebook, Words.Slug(s.Name)) is var folder && Directory.Exists(folder) ? Directory.GetFiles(folder, "*.play").Length : 0);
-            var syllabus = new Syllabus(book, phrases, plan, beliefs, asked);
+            var syllabus = new Syllabus(book, shelf.Phrases, plan, beliefs, asked);
             read = (shelf.Stamp, syllabus);
             return syllabus;
         }

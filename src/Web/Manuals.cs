@@ -9,13 +9,12 @@ namespace Umpirage.Web;
 public sealed class Manuals(Settings settings, Shelf shelf)
 {
     private string Folder => Path.Combine(settings.Codes, "mechanics");
-    private IEnumerable<SourceText> Files(string pattern) => Directory.EnumerateFiles(Folder, pattern).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
 
     private Codebook? book;
     private Spots? spots;
     private readonly System.Collections.Concurrent.ConcurrentDictionary<(string Code, DateOnly Day), Bank> banks = [];
 
-    public Codebook Book => book ??= Codebook.Read(new SourceText("roster.txt", File.ReadAllText(Path.Combine(Folder, "roster.txt"))), Files("*.mechanics"));
+    public Codebook Book => book ??= Codebook.Read(new SourceText("roster.txt", File.ReadAllText(Path.Combine(Folder, "roster.txt"))), shelf.Files("mechanics", "*.mechanics"));
 
     public Spots Spots => spots ??= Spots.Read("spots.txt", File.ReadAllText(Path.Combine(Folder, "spots.txt")), []) ?? throw new InvalidDataException("codes/mechanics/spots.txt cannot be read; a test names its faults");
 
@@ -27,7 +26,7 @@ public sealed class Manuals(Settings settings, Shelf shelf)
     public Bank Bank(CodeAddress address, DateOnly day) => banks.GetOrAdd((address.ToString(), day), _ =>
     {
         var findings = new List<Finding>();
-        var phrases = PhraseReader.Read(Files("*.phrases"), Book, findings);
+        var phrases = PhraseReader.Read(shelf.Files("mechanics", "*.phrases"), Book, findings);
         var faults = new List<string>();
         return Code.Of(Book, address, day, faults) is { } code ? District.Clinic.Bank.Of(Book, phrases, code, findings, each: 2) : throw new InvalidDataException(string.Join("; ", faults));
     });

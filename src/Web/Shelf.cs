@@ -51,6 +51,9 @@ public sealed class Shelf
         return reading.Calendar ??= new(reading.Book, store.Leagues.AsNoTracking().ToDictionary(l => l.Key));
     }
 
+    /// <summary>The sentences in which facts are told and decisions asked for; read when first needed.</summary>
+    public PhraseBook Phrases => now.Phrases.Value;
+
     /// <summary>What cards ask of the codes, and how cards are laid out.</summary>
     public CardCodes Cards => now.Cards;
     public IReadOnlyList<CardPlan> CardPlans => now.CardPlans;
@@ -58,10 +61,10 @@ public sealed class Shelf
     /// <summary>Eight digits that change with any word of the rule code: stands on everything printed from it.</summary>
     public string Stamp => now.Stamp;
 
-    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms, Weights Weights, IReadOnlyList<CardPlan> CardPlans)
+    private sealed record Reading(Codebook Book, string Stamp, IReadOnlyDictionary<string, Picture> Pictures, FormBook Forms, Weights Weights, IReadOnlyList<CardPlan> CardPlans, Lazy<PhraseBook> Phrases)
     {
         public CardCodes Cards { get; } = new(Book);
-        public PitchingCodes Pitching { get; } = new(Book);
+        public PitchingCodes Pitching => Cards.Pitching;
         public CalendarCodes? Calendar { get; set; }
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
         public ConcurrentDictionary<(string Sheet, string Code, DateOnly Day), Lazy<(Table? Table, IReadOnlyList<Finding> Findings)>> Tables { get; } = [];
@@ -94,7 +97,7 @@ public sealed class Shelf
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes(rosterText.Text + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
         var book = Codebook.Read(rosterText, files);
         return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), Data(FormBook.Read, "evaluations", "forms.txt"), Data(Weights.Read, "clinic", "weights.txt"),
-            [.. Files("cards", "*.card").Select(f => CardPlanReader.Read(f.File, f.Text, book, [])).OfType<CardPlan>()]);
+            [.. Files("cards", "*.card").Select(f => CardPlanReader.Read(f.File, f.Text, book, [])).OfType<CardPlan>()], new(() => PhraseReader.Read(Files("phrases", "*.phrases"), book, [])));
     }
 
     /// <summary>A file of the codes folder, read whole.</summary>
@@ -105,7 +108,8 @@ public sealed class Shelf
         return read(path[^1], File.ReadAllText(Path.Combine([settings.Codes, .. path])), findings) ?? throw new InvalidDataException(string.Join("\n", findings));
     }
 
-    private IEnumerable<SourceText> Files(string folder, string pattern) =>
+    /// <summary>Files of a folder of the codes, in the order of their names.</summary>
+    internal IEnumerable<SourceText> Files(string folder, string pattern) =>
         Directory.EnumerateFiles(Path.Combine(settings.Codes, folder), pattern).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
 
     /// <summary>The worked-out sheet under a code; null with the reasons. Kept, since the same few are asked again and again.</summary>
