@@ -33,7 +33,7 @@ internal sealed class Options
 
     public IReadOnlyList<string> All(string name) => [.. given.Where(g => g.Name == name).Select(g => g.Value)];
 
-    public DateOnly? Day(string name) => Read<DateOnly>(name, "a day written 2026-05-16", CodeAddress.TryDate);
+    public DateOnly? Day(string name) => Read<DateOnly>(name, "a day written 2026-05-18", CodeAddress.TryDate);
 
     public TimeOnly? Time(string name) => Read(name, "a time of day written 17:40", (string text, out TimeOnly time) => TimeOnly.TryParseExact(text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out time));
 

@@ -27,17 +27,6 @@ internal sealed record Request(IReadOnlyList<string> Words, bool Json, string Co
     public string Address(Codebook book, Sheet? sheet) =>
         Words.Count > 1 ? Words[1] : book.Roster.UsualCode(sheet?.OnlyFor);
 
-    /// <summary>The words without one option of a verb's own, and what was typed behind that option; null when it was not typed, empty when nothing stands behind it.</summary>
-    public (Request Others, string? Value) Option(string name)
-    {
-        var words = Words.ToList();
-        var at = words.IndexOf(name);
-        if (at < 0) return (this, null);
-        var value = at + 1 < words.Count ? words[at + 1] : "";
-        words.RemoveRange(at, Math.Min(2, words.Count - at));
-        return (this with { Words = words }, value);
-    }
-
     /// <summary>The project's folder: the launcher names it, otherwise the nearest folder above that holds codes/.</summary>
     private static string Folder()
     {

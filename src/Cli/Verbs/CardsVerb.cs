@@ -12,14 +12,12 @@ internal static class CardsVerb
 
     public static int Run(Request request)
     {
-        var (rest, game) = request.Option("--game");
-        (rest, var folder) = rest.Option("--out");
-        (rest, var card) = rest.Option("--card");
-        (rest, var sheet) = rest.Option("--sheet");
-        (rest, var usual) = rest.Option("--usual");
-        var faults = new List<string>();
-        if (game is null or "" || folder is null or "" || rest.Words.Count > 0) faults.Add(rest.Words.Count > 0 ? $"cannot read '{rest.Words[0]}'; {Form}" : Form);
-        var leaves = new[] { (LeafKind.Card, card), (LeafKind.Sheet, sheet) }.ToDictionary(l => l.Item1, l => LeafOf(l.Item1, l.Item2, faults));
+        var options = new Options(request, ["--game", "--out", "--card", "--sheet", "--usual"]);
+        var (game, folder, usual) = (options.Text("--game"), options.Text("--out"), options.Text("--usual"));
+        var faults = options.Faults;
+        if (options.Words.Count > 0) faults.Add($"cannot read '{options.Words[0]}'; {Form}");
+        else if (game is null || folder is null) faults.Add(Form);
+        var leaves = new[] { (LeafKind.Card, "--card"), (LeafKind.Sheet, "--sheet") }.ToDictionary(l => l.Item1, l => LeafOf(l.Item1, options.Text(l.Item2), faults));
         if (Told(faults)) return Verb.Unusable;
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;

@@ -27,7 +27,7 @@ internal static class CrewsVerb
     public static int Run(Request request)
     {
         var faults = new List<string>();
-        var asked = CrewsAsked.Read(request.Words, faults);
+        var asked = CrewsAsked.Read(request, faults);
         if (!Deeds.Contains(asked.Deed)) faults.Insert(0, asked.Deed == "" ? "crews of what?" : $"there is no 'crews {asked.Deed}'; {Words.Offer(asked.Deed, Deeds)}");
         if (faults.Count > 0)
         {

@@ -12,9 +12,11 @@ internal static class LessonVerb
 
     public static int Run(Request request)
     {
-        var words = request.Words.ToList();
-        var (audience, folder) = (Option(words, "--for") ?? "umpire", Option(words, "--out"));
-        if (words.Count != 2 || folder is null) { Console.Error.WriteLine(Usage); return Verb.Unusable; }
+        var options = new Options(request, ["--for", "--out"]);
+        var (words, audience, typed) = (options.Words, options.Text("--for") ?? "umpire", options.Text("--out"));
+        if (words.Count != 2 || typed is null) options.Faults.Add("which codes, and where to?");
+        if (options.Faulty(Usage)) return Verb.Unusable;
+        var folder = typed!;
         var book = Library.Codes(request);
         var findings = new List<Finding>(book.Findings);
         void Fault(string message) => findings.Add(new(FindingKind.UnknownWord, "lesson", 0, message));
@@ -45,14 +47,5 @@ internal static class LessonVerb
             Console.WriteLine($"{folder}: deck.html, notes.html, handout.html, key.html, instructor.txt (yours to edit)");
         }
         return Verb.Fine;
-    }
-
-    private static string? Option(List<string> words, string name)
-    {
-        var at = words.IndexOf(name);
-        if (at < 0 || at + 1 >= words.Count) return null;
-        var value = words[at + 1];
-        words.RemoveRange(at, 2);
-        return value;
     }
 }

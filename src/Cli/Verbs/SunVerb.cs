@@ -9,13 +9,15 @@ internal static class SunVerb
 {
     public static int Run(Request request)
     {
-        var (rest, zoneName) = request.Option("--zone");
-        (rest, var time) = rest.Option("--at");
-        if (zoneName is null && time is null && rest.Words.Count > 0 && !char.IsAsciiDigit(rest.Words[0].TrimStart('-').FirstOrDefault())) return SunPathVerb.Run(rest);
-        if (rest.Words.Count != 3) { Console.Error.WriteLine("write a latitude, a longitude and a day: ./umpirage sun 41.40 -88.10 2026-05-16 --zone America/Chicago; or a diamond and a day"); return Verb.Unusable; }
+        // a place begins with its latitude; anything else is a diamond of the district
+        if (request.Words.FirstOrDefault() is { } first && !first.StartsWith("--", StringComparison.Ordinal) && !char.IsAsciiDigit(first.TrimStart('-').FirstOrDefault())) return SunPathVerb.Run(request);
+        var options = new Options(request, ["--zone", "--at"]);
+        if (options.Words.Count != 3) options.Faults.Add("which place, and which day?");
+        if (options.Faulty("write a latitude, a longitude and a day: ./umpirage sun 41.40 -88.10 2026-05-16 --zone America/Chicago; or a diamond and a day")) return Verb.Unusable;
+        var (words, zoneName, time) = (options.Words, options.Text("--zone"), options.Text("--at"));
         var faults = new List<string>();
-        var (latitude, longitude) = (Spot.Degrees(rest.Words[0], "the latitude", 90, faults), Spot.Degrees(rest.Words[1], "the longitude", 180, faults));
-        var day = Day(rest.Words[2], faults);
+        var (latitude, longitude) = (Spot.Degrees(words[0], "the latitude", 90, faults), Spot.Degrees(words[1], "the longitude", 180, faults));
+        var day = Day(words[2], faults);
         var zone = zoneName is not null ? Spot.ZoneOf(zoneName, faults) : longitude is { } east ? Spot.ByLongitude(east) : null;
         var at = time is not null && zone is not null ? WallClock.Read(time, day ?? new LocalDate(2026, 1, 1), zone, faults) : null;
         foreach (var fault in faults) Console.Error.WriteLine(fault);
