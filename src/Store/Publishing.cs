@@ -19,7 +19,7 @@ public static class Publishing
         {
             var records = CrewReader.Read(store);
             var pending = Pending(records, monday, now, at);
-            if (!pending.Any(c => c.Concerns || c.Was is null)) faults.Add("nothing differs from what was published");
+            if (!pending.Any(c => c.Untold)) faults.Add("nothing differs from what was published");
             var plan = CrewPlan.Of(records, UmpiresCodes.For(store.Codes!()));
             var games = pending.Select(c => c.Game).ToHashSet();
             faults.AddRange(CrewCheck.All(plan).Where(b => b.Hold == Hold.Safety && games.Contains(b.Game)).Select(b => $"not published, a safety rule bars it: {b.Place} of {b.Game}: {b.Constraint}, {b.InWords}"));

@@ -7,24 +7,29 @@ namespace Umpirage.Web;
 
 /// <summary>A week's umpired games with their crews, as far as the viewer may see them.</summary>
 /// <param name="Sets">The viewer sets crews: sees what the check finds and why places are open.</param>
-/// <param name="Breaches">What the check finds in games that lie ahead, by game.</param>
-/// <param name="Pending">Places of games that lie ahead which are not as they were published.</param>
-public sealed record CrewBoard(DateOnly Monday, CrewPlan Plan, IReadOnlyList<CrewGame> Games, bool Sets, ILookup<string, Breach> Breaches, ILookup<string, PlaceChange> Pending, IReadOnlySet<string> Frozen)
+/// <param name="Checked">What the check finds in games that lie ahead, by game.</param>
+/// <param name="Differing">Places of games that lie ahead which are not as they were published.</param>
+public sealed record CrewBoard(DateOnly Monday, CrewPlan Plan, IReadOnlyList<CrewGame> Games, bool Sets, Lazy<ILookup<string, Breach>> Checked, Lazy<ILookup<string, PlaceChange>> Differing)
 {
     private const int Week = 7;
 
-    public static CrewBoard Of(DistrictStore store, UmpiresCodes codes, Viewer viewer, DateOnly day, DateTime now)
+    public static CrewBoard Of(DistrictStore store, Shelf shelf, Viewer viewer, DateOnly day, DateTime now)
     {
         var monday = AsOffered.Monday(day);
-        var plan = CrewPlan.Of(CrewReader.Read(store), codes, alsoPast: true);
+        var plan = CrewDesk.Plan(store, shelf);
         List<CrewGame> games = [.. plan.Games.Where(g => g.Day >= monday && g.Day < monday.AddDays(Week) && CrewPlace.Of(g.Division).Count > 0 && viewer.May(Deed.SeeCrews, league: g.Home.League)).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal)];
         var sets = viewer.May(Deed.SetCrews);
-        var breaches = sets ? games.Where(g => g.Start > now).SelectMany(plan.CrewOf).SelectMany(s => CrewCheck.Of(plan, s)) : [];
-        return new(monday, plan, games, sets, breaches.ToLookup(b => b.Game), (sets ? Publishing.Pending(plan.Records, monday, now, DateTime.UtcNow) : []).ToLookup(c => c.Game), plan.Records.Frozen.Select(f => f.Game).ToHashSet());
+        return new(monday, plan, games, sets, new(() => (sets ? games.Where(g => g.Start > now).SelectMany(plan.CrewOf).SelectMany(s => CrewCheck.Of(plan, s)) : []).ToLookup(b => b.Game)),
+            new(() => (sets ? Publishing.Pending(plan.Records, monday, now, DateTime.UtcNow) : []).ToLookup(c => c.Game)));
     }
 
+    public ILookup<string, Breach> Breaches => Checked.Value;
+    public ILookup<string, PlaceChange> Pending => Differing.Value;
+
+    public IReadOnlySet<string> Frozen { get; } = Plan.Records.Frozen.Select(f => f.Game).ToHashSet();
+
     /// <summary>Games of which people were told something else, or nothing yet.</summary>
-    public int Untold => Pending.Count(p => p.Any(c => c.Concerns || c.Was is null));
+    public int Untold => Pending.Count(p => p.Any(c => c.Untold));
 
     public IEnumerable<DateOnly> Nights => Games.Select(g => g.Day).Distinct();
 

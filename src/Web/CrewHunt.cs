@@ -13,20 +13,17 @@ public sealed class CrewHunt
     private volatile string? fault;
     private readonly Lazy<Forecast> forecast;
 
-    internal CrewHunt(DateOnly monday, CrewTask task, string by)
+    internal CrewHunt(DateOnly monday, CrewTask task)
     {
-        (Monday, Task, By) = (monday, task, by);
+        (Monday, Task) = (monday, task);
         forecast = new(() => Forecast.Of(task.Plan, monday));
-        Ended = System.Threading.Tasks.Task.Factory.StartNew(Find, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        _ = System.Threading.Tasks.Task.Factory.StartNew(Find, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
     public string Key { get; } = Guid.NewGuid().ToString("N");
     public DateOnly Monday { get; }
     public CrewTask Task { get; }
-    /// <summary>The person who began it.</summary>
-    public string By { get; }
     public DateTime BeganAt { get; } = DateTime.UtcNow;
-    public Task Ended { get; }
 
     /// <summary>Supply against demand of the week, worked out when it is first asked for.</summary>
     public Forecast Forecast => forecast.Value;

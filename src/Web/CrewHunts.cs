@@ -15,9 +15,9 @@ public sealed class CrewHunts : IDisposable
     public CrewHunt? Last { get; private set; }
 
     /// <summary>Begins a search, unless one runs: then that one is given.</summary>
-    public CrewHunt Begin(DateOnly monday, string by, Func<CrewTask> task)
+    public CrewHunt Begin(DateOnly monday, Func<CrewTask> task)
     {
-        lock (one) return Last is { Runs: true } running ? running : Last = new(monday, task(), by);
+        lock (one) return Last is { Runs: true } running ? running : Last = new(monday, task());
     }
 
     public CrewHunt? Find(string key) => Last is { } last && last.Key == key ? last : null;

@@ -47,11 +47,11 @@ public sealed record DiamondSheet(Diamond Diamond, Park Park, DateOnly Day, IRea
         return starts.Count == 0 ? (UsualFrom, UsualUntil) : ($"{starts.Min():HH:mm}", starts.Max().Add(UsualGame) is var over && over < end ? $"{over:HH:mm}" : "23:59");
     }
 
+    /// <param name="usual">The hours where none were asked for.</param>
     /// <summary>The sun over the diamond; null, with the reasons if any, when nobody knows where it looks or the hours cannot be read.</summary>
-    public SunPath? Sun(DistrictStore store, DiamondAsked asked, string zoneName, List<string> faults)
+    public SunPath? Sun((string From, string Until) usual, DiamondAsked asked, string zoneName, List<string> faults)
     {
         var before = faults.Count;
-        var usual = Hours(store);
         string Or(string? typed, string other) => string.IsNullOrWhiteSpace(typed) ? other : Typed.Cut(typed, 20);
         var looks = string.IsNullOrWhiteSpace(asked.Looks) ? Diamond.Bearing : Compass.Read(Typed.Cut(asked.Looks, 20), faults);
         if (Spot.ZoneOf(zoneName, faults) is not { } zone || Day.Year is < Almanac.FirstYear or > Almanac.LastYear) return null;

@@ -11,11 +11,13 @@ namespace Umpirage.Web;
 public static class GameCards
 {
     /// <summary>Plans of the cards that may be handed out; those of the crew and of pitchers only to whom these may be named.</summary>
-    public static (CardGame Game, IReadOnlyList<CardPlan> Plans)? Of(DistrictStore store, Shelf shelf, Viewer viewer, string key)
+    /// <param name="choose">Those of them that are wanted; nothing is worked out for the others.</param>
+    public static (CardGame Game, IReadOnlyList<CardPlan> Plans, IReadOnlyList<CardPlan> Chosen)? Of(DistrictStore store, Shelf shelf, Viewer viewer, string key, Func<IReadOnlyList<CardPlan>, IEnumerable<CardPlan>> choose)
     {
         if (store.Games.AsNoTracking().FirstOrDefault(g => g.Key == key) is not { } game) return null;
         var reader = Reader(store, viewer, game);
-        return (CardBook.Of(store, shelf.Cards, game, reader), [.. shelf.CardPlans.Where(reader.May)]);
+        List<CardPlan> plans = [.. shelf.CardPlans.Where(reader.May)], chosen = [.. choose(plans)];
+        return (CardBook.Of(store, shelf.Cards, game, reader with { Pitchers = reader.Pitchers && chosen.Exists(p => p.Makes(CardPlan.OfPitchers)) }), plans, chosen);
     }
 
     /// <summary>Who sees the crew of a game sees it on a card: those who set crews of the home league, and those in it with their guardians; full names only who may see people.</summary>

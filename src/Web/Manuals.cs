@@ -8,6 +8,8 @@ namespace Umpirage.Web;
 /// <summary>The manuals of mechanics of the codes folder, read once.</summary>
 public sealed class Manuals(Settings settings, Shelf shelf)
 {
+    private const int MostBanks = 20;
+
     private string Folder => Path.Combine(settings.Codes, "mechanics");
 
     private Codebook? book;
@@ -23,11 +25,17 @@ public sealed class Manuals(Settings settings, Shelf shelf)
         shelf.Table(code, "field", day, [])?.Sheet.Values.FirstOrDefault(v => Words.Same(v.Key.Name, "base distance")).Value?.Quantity?.Value;
 
     /// <summary>Questions on mechanics by one manual, from the same tables as the cards.</summary>
-    public Bank Bank(CodeAddress address, DateOnly day) => banks.GetOrAdd((address.ToString(), day), _ =>
+    public Bank Bank(CodeAddress address, DateOnly day)
+    {
+        if (banks.Count > MostBanks) banks.Clear();
+        return banks.GetOrAdd((address.ToString(), day), _ => Draw(address, day));
+    }
+
+    private Bank Draw(CodeAddress address, DateOnly day)
     {
         var findings = new List<Finding>();
         var phrases = PhraseReader.Read(shelf.Files("mechanics", "*.phrases"), Book, findings);
         var faults = new List<string>();
         return Code.Of(Book, address, day, faults) is { } code ? District.Clinic.Bank.Of(Book, phrases, code, findings, each: 2) : throw new InvalidDataException(string.Join("; ", faults));
-    });
+    }
 }

@@ -85,9 +85,9 @@ public sealed class Shelf
     private static string NameOf(SourceText layer, Roster roster) => LayerReader.Read(layer.File, layer.Text, roster, []).Name;
 
     /// <summary>The codebook with these layers in the place of those of the same name.</summary>
-    public Codebook With(IEnumerable<SourceText> layers) => Of(layers).Book;
+    public Codebook With(IEnumerable<SourceText> layers) => BookOf(layers).Book;
 
-    private Reading Of(IEnumerable<SourceText> layers)
+    private (Codebook Book, string Stamp) BookOf(IEnumerable<SourceText> layers)
     {
         var rosterText = new SourceText("roster.txt", File.ReadAllText(Path.Combine(settings.Codes, "roster.txt")));
         var roster = Roster.Read(rosterText.File, rosterText.Text, []);
@@ -95,8 +95,13 @@ public sealed class Shelf
         var names = own.Select(l => NameOf(l, roster)).ToList();
         List<SourceText> files = [.. Files("sheets", "*.sheet"), .. Files("layers", "*.layer").Where(f => !names.Any(n => Words.Same(n, NameOf(f, roster)))), .. own];
         var hash = SHA256.HashData(Encoding.UTF8.GetBytes(rosterText.Text + string.Concat(files.Select(f => f.File + "\n" + f.Text))));
-        var book = Codebook.Read(rosterText, files);
-        return new(book, Convert.ToHexString(hash)[..8], Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), Data(FormBook.Read, "evaluations", "forms.txt"), Data(Weights.Read, "clinic", "weights.txt"),
+        return (Codebook.Read(rosterText, files), Convert.ToHexString(hash)[..8]);
+    }
+
+    private Reading Of(IEnumerable<SourceText> layers)
+    {
+        var (book, stamp) = BookOf(layers);
+        return new(book, stamp, Files("pictures", "*.picture").Select(f => District.Diamonds.Picture.Read(f.File, f.Text, book, [])).OfType<Picture>().ToDictionary(p => p.Sheet, StringComparer.OrdinalIgnoreCase), Data(FormBook.Read, "evaluations", "forms.txt"), Data(Weights.Read, "clinic", "weights.txt"),
             [.. Files("cards", "*.card").Select(f => CardPlanReader.Read(f.File, f.Text, book, [])).OfType<CardPlan>()], new(() => PhraseReader.Read(Files("phrases", "*.phrases"), book, [])));
     }
 

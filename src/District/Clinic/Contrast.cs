@@ -1,5 +1,6 @@
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Plays;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -13,7 +14,7 @@ public sealed record RuledBy(string Rule, string Title, string? Reason, string S
     }
 
     /// <summary>The reason, or the rule's own title where it gives none, as a sentence.</summary>
-    public string Why => LessonMaker.Upper(Reason ?? Title) + (Reason is null ? "." : "");
+    public string Why => Words.Upper(Reason ?? Title) + (Reason is null ? "." : "");
 }
 
 /// <summary>One decision of the same play under two codes.</summary>

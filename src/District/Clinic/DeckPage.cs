@@ -1,6 +1,7 @@
 using System.Text;
 using Umpirage.District.Diamonds;
 using static Umpirage.District.Clinic.Markup;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -12,7 +13,7 @@ public static class DeckPage
 {
     /// <summary>The page as text; <paramref name="linked"/>: its looks and its script are taken from deck.css and deck.js beside it.</summary>
     public static string Html(Lesson lesson, IReadOnlyDictionary<string, Picture> pictures, bool linked = false) => new StringBuilder()
-        .AppendLine($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(LessonMaker.Upper(lesson.Title))}</title>{(linked ? "<link rel=\"stylesheet\" href=\"deck.css\">" : $"<style>{Style}</style>")}</head><body>")
+        .AppendLine($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(Words.Upper(lesson.Title))}</title>{(linked ? "<link rel=\"stylesheet\" href=\"deck.css\">" : $"<style>{Style}</style>")}</head><body>")
         .Append(Slides(lesson, pictures)).AppendLine(linked ? "<script src=\"deck.js\"></script></body></html>" : $"<script>{Script}</script></body></html>").ToString();
 
     /// <summary>The slides alone, for a page that brings its own head.</summary>
@@ -53,12 +54,12 @@ public static class DeckPage
                 break;
             case SlideKind.Only:
                 page.AppendLine($"<h2>{Safe(slide.Title)}</h2><table>");
-                foreach (var row in slide.Only) page.AppendLine($"<tr><th>{Safe(LessonMaker.Upper(row.Game))} only</th><td><b>{Safe(LessonMaker.Upper(row.Sheet))}.</b> {Safe(row.About)}</td></tr>");
+                foreach (var row in slide.Only) page.AppendLine($"<tr><th>{Safe(Words.Upper(row.Game))} only</th><td><b>{Safe(Words.Upper(row.Sheet))}.</b> {Safe(row.About)}</td></tr>");
                 page.AppendLine("</table>");
                 break;
             case SlideKind.Numbers:
                 page.AppendLine($"<h2>{Safe(slide.Title)}</h2><table><tr><th>What is counted</th><th class=\"from\">{Safe(here)}</th><th class=\"to\">{Safe(there)}</th></tr>");
-                foreach (var row in slide.Numbers) page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(row.Name))}</b> <span class=\"of\">{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : Safe(row.Sheet))}</span></td><td class=\"from\" data-code=\"{Safe(here)}\">{Safe(row.Here)}</td><td class=\"to\" data-code=\"{Safe(there)}\">{Safe(row.There)}</td></tr>");
+                foreach (var row in slide.Numbers) page.AppendLine($"<tr><td><b>{Safe(Words.Upper(row.Name))}</b> <span class=\"of\">{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : Safe(row.Sheet))}</span></td><td class=\"from\" data-code=\"{Safe(here)}\">{Safe(row.Here)}</td><td class=\"to\" data-code=\"{Safe(there)}\">{Safe(row.There)}</td></tr>");
                 page.AppendLine("</table>");
                 break;
             case SlideKind.Table:
@@ -72,7 +73,7 @@ public static class DeckPage
 
     private static void Rows(StringBuilder page, PlayRows plays, string here, string there)
     {
-        var named = $"<b>{Safe(LessonMaker.Upper(plays.Sheet))}.</b>";
+        var named = $"<b>{Safe(Words.Upper(plays.Sheet))}.</b>";
         if (plays.Rows.Count > 1) page.AppendLine($"<tr class=\"all\"><td colspan=\"3\">{named} {Safe(string.Join(' ', plays.Common))}</td></tr>");
         foreach (var (contrast, told) in plays.Rows)
             page.AppendLine($"<tr><td{(plays.Rows.Count > 1 ? " class=\"part\"" : "")}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td><td class=\"from\" data-code=\"{Safe(here)}\">{Cell(contrast, t => t.Here)}</td><td class=\"to\" data-code=\"{Safe(there)}\">{Cell(contrast, t => t.There)}</td></tr>");
@@ -83,7 +84,7 @@ public static class DeckPage
 
     private static void Pair(StringBuilder page, Contrast contrast, string here, string there, IReadOnlyDictionary<string, Picture> pictures)
     {
-        page.AppendLine($"<h2>{Safe(LessonMaker.Upper(contrast.Sheet))}</h2>");
+        page.AppendLine($"<h2>{Safe(Words.Upper(contrast.Sheet))}</h2>");
         if (contrast.Twin is not { } twin)
         {
             page.AppendLine($"<p class=\"both\">{Safe(contrast.Situation)}</p><div class=\"plays one\"><div class=\"play\">{Picture(pictures, contrast.Sheet, contrast.Given)}<div class=\"codes\">");

@@ -1,6 +1,7 @@
 using System.Text;
 using Umpirage.District.Diamonds;
 using static Umpirage.District.Clinic.Markup;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -11,8 +12,8 @@ public static class HandoutPage
     public static string Html(Lesson lesson, LessonPlan plan, IReadOnlyDictionary<string, Picture> pictures, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: handout", linked);
-        page.AppendLine($"<h1>{Safe(LessonMaker.Upper(lesson.Title))}</h1><p>Handout for {Safe(lesson.Audience)}s. Codes: {Safe(lesson.Here.Address.ToString())} and {Safe(lesson.There.Address.ToString())}. Advice from a stated edition; the printed rule book and local authority rule.</p>");
+        var page = Begin($"{Words.Upper(lesson.Title)}: handout", linked);
+        page.AppendLine($"<h1>{Safe(Words.Upper(lesson.Title))}</h1><p>Handout for {Safe(lesson.Audience)}s. Codes: {Safe(lesson.Here.Address.ToString())} and {Safe(lesson.There.Address.ToString())}. Advice from a stated edition; the printed rule book and local authority rule.</p>");
         page.AppendLine("<h2>Rule these plays under both codes</h2><ol class=\"quiz\">");
         foreach (var contrast in lesson.Quiz)
             page.AppendLine($"<li><p>{Figure(pictures, contrast.Sheet, contrast.Given)}{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
@@ -25,13 +26,13 @@ public static class HandoutPage
         }
         page.AppendLine($"<h2>What is counted and measured</h2><table class=\"numbers\"><tr><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         foreach (var row in lesson.Numbers)
-            page.AppendLine($"<tr><td><b>{Safe(LessonMaker.Upper(row.Name))}</b>{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : $", {Safe(row.Sheet)}")}</td><td>{Safe(row.Here)} <small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b> <small>{Safe(row.ThereSource)}</small></td></tr>");
+            page.AppendLine($"<tr><td><b>{Safe(Words.Upper(row.Name))}</b>{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : $", {Safe(row.Sheet)}")}</td><td>{Safe(row.Here)} <small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b> <small>{Safe(row.ThereSource)}</small></td></tr>");
         page.AppendLine("</table>");
         foreach (var caution in lesson.Numbers.Select(n => n.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
         if (lesson.Only.Count > 0)
         {
             page.AppendLine("<h2>Subjects that only one game knows</h2><table>");
-            foreach (var row in lesson.Only) page.AppendLine($"<tr><td>{Safe(LessonMaker.Upper(row.Game))} only</td><td><b>{Safe(LessonMaker.Upper(row.Sheet))}.</b> {Safe(row.About)}</td></tr>");
+            foreach (var row in lesson.Only) page.AppendLine($"<tr><td>{Safe(Words.Upper(row.Game))} only</td><td><b>{Safe(Words.Upper(row.Sheet))}.</b> {Safe(row.About)}</td></tr>");
             page.AppendLine("</table>");
         }
         foreach (var group in lesson.All.GroupBy(c => c.Group))
@@ -41,7 +42,7 @@ public static class HandoutPage
             page.AppendLine("</table>");
             foreach (var caution in group.Select(c => c.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
             foreach (var follow in lesson.Follows.Where(f => f.Group == group.Key))
-                page.AppendLine($"<p>{Safe(LessonMaker.Upper(follow.Sheet))}: where {Safe(follow.Line.When)}, {Safe(follow.Line.Decision)}: {Safe(follow.Line.Here)} / {Safe(follow.Line.There)}. It follows from a ruling that only one of the two codes ever makes.</p>");
+                page.AppendLine($"<p>{Safe(Words.Upper(follow.Sheet))}: where {Safe(follow.Line.When)}, {Safe(follow.Line.Decision)}: {Safe(follow.Line.Here)} / {Safe(follow.Line.There)}. It follows from a ruling that only one of the two codes ever makes.</p>");
         }
         return End(page);
     }
@@ -52,7 +53,7 @@ public static class HandoutPage
 
     private static void Rows(StringBuilder page, PlayRows plays)
     {
-        var named = $"<b>{Safe(LessonMaker.Upper(plays.Sheet))}.</b>";
+        var named = $"<b>{Safe(Words.Upper(plays.Sheet))}.</b>";
         if (plays.Rows.Count > 1) page.AppendLine($"<tr class=\"all\"><td colspan=\"3\">{named} {Safe(string.Join(' ', plays.Common))}</td></tr>");
         foreach (var (contrast, told) in plays.Rows)
             page.AppendLine($"<tr><td{(plays.Rows.Count > 1 ? " class=\"part\"" : "")}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td><td>{Side(contrast, t => t.Here, t => t.HereBy)}</td><td>{Side(contrast, t => t.There, t => t.ThereBy)}</td></tr>");
@@ -62,7 +63,7 @@ public static class HandoutPage
     public static string Key(Lesson lesson, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var page = Begin($"{LessonMaker.Upper(lesson.Title)}: key", linked);
+        var page = Begin($"{Words.Upper(lesson.Title)}: key", linked);
         page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><tr><th>No.</th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         for (var i = 0; i < lesson.Quiz.Count; i++)
         {
@@ -75,7 +76,7 @@ public static class HandoutPage
     private static string Side(Contrast contrast, Func<Turn, string> ruled, Func<Turn, RuledBy> by) =>
         string.Join("; ", contrast.Turns.Select(t => $"{Safe(t.Decision)}: <b>{Safe(ruled(t))}</b>")) + By(by(contrast.Turns[0]));
 
-    private static string By(RuledBy by) => $"<small>{Safe(LessonMaker.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
+    private static string By(RuledBy by) => $"<small>{Safe(Words.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
 
     internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body><main>");
 

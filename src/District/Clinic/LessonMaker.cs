@@ -72,7 +72,7 @@ public static class LessonMaker
             var mine = shown.Where(c => Words.Same(c.Group, group)).ToList();
             var named = plan.Groups[group];
             var own = pairs.Where(c => Words.Same(c.Group, group)).ToList();
-            slides.AddRange(own.Select(c => new Slide(c.Key, SlideKind.Pair, named, Upper(c.Sheet), Math.Max(plan["seconds pair"], plan.Reading(Count(c)))) { Contrasts = [c] }));
+            slides.AddRange(own.Select(c => new Slide(c.Key, SlideKind.Pair, named, Words.Upper(c.Sheet), Math.Max(plan["seconds pair"], plan.Reading(Count(c)))) { Contrasts = [c] }));
             var rows = mine.Except(own).ToList();
             var tables = Tables(rows, plan["rows table"]);
             slides.AddRange(tables.Select((part, i) => new Slide($"{group} {i + 1}", SlideKind.Table, named, Counted(own.Count == 0 ? named : $"{named}: more", i, tables.Count), plan.Reading(PlayRows.Of(part).Sum(r => r.Words))) { Contrasts = part }));
@@ -119,6 +119,4 @@ public static class LessonMaker
 
     // lines that fit under a slide's heading, at the size of DeckPage's tables
     private const int SlideLines = 15;
-
-    internal static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,4 +1,5 @@
 using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -15,7 +16,7 @@ internal static class Markup
         return (here.Address.ToString(), there.Address.ToString());
     }
 
-    private static string Plain(Code code) => $"{LessonMaker.Upper(code.Game)} {code.Division}{string.Concat(code.Stack.Select(l => $" {l.Name}"))}";
+    private static string Plain(Code code) => $"{Words.Upper(code.Game)} {code.Division}{string.Concat(code.Stack.Select(l => $" {l.Name}"))}";
 
     public static string OnTheClock(int seconds) => $"{seconds / 60}:{seconds % 60:00}";
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using static Umpirage.District.Clinic.Markup;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -8,8 +9,8 @@ public static class NotesPage
 {
     public static string Html(Lesson lesson, bool linked = false)
     {
-        var page = HandoutPage.Begin($"{LessonMaker.Upper(lesson.Title)}: notes", linked);
-        page.AppendLine($"<h1>{Safe(LessonMaker.Upper(lesson.Title))}: speaker's notes</h1><p>{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s. In the browser the arrow keys turn the slides and n shows these notes.</p><table class=\"clock\"><tr><th>Clock</th><th>Slide</th><th>What to say and do</th></tr>");
+        var page = HandoutPage.Begin($"{Words.Upper(lesson.Title)}: notes", linked);
+        page.AppendLine($"<h1>{Safe(Words.Upper(lesson.Title))}: speaker's notes</h1><p>{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s. In the browser the arrow keys turn the slides and n shows these notes.</p><table class=\"clock\"><tr><th>Clock</th><th>Slide</th><th>What to say and do</th></tr>");
         var at = 0;
         for (var i = 0; i < lesson.Slides.Count; i++)
         {
@@ -26,16 +27,16 @@ public static class NotesPage
         var (here, there) = Names(lesson.Here, lesson.There);
         var notes = new StringBuilder($"<p>{Do(slide.Kind)}</p>");
         if (slide.Note is { } note) notes.Append($"<p class=\"own\">{Safe(note).Replace("\n", "<br>")}</p>");
-        foreach (var b in slide.Beliefs) notes.Append($"<p>{Safe(LessonMaker.Upper(b.Belief.Sheet))}: {Safe(b.By.Why)} [{Safe(b.By.Rule)}] That it is believed: {Safe(b.Belief.Source)}.</p>");
+        foreach (var b in slide.Beliefs) notes.Append($"<p>{Safe(Words.Upper(b.Belief.Sheet))}: {Safe(b.By.Why)} [{Safe(b.By.Rule)}] That it is believed: {Safe(b.Belief.Source)}.</p>");
         foreach (var contrast in slide.Contrasts)
         {
             if (lesson.Wishes.FirstOrDefault(w => w.Key == contrast.Key)?.Note is { } said && slide.Kind != SlideKind.Pair) notes.Append($"<p class=\"own\">{Safe(contrast.Sheet)}: {Safe(said).Replace("\n", "<br>")}</p>");
-            notes.Append($"<p><b>{Safe(LessonMaker.Upper(contrast.Sheet))}</b>: differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.");
+            notes.Append($"<p><b>{Safe(Words.Upper(contrast.Sheet))}</b>: differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.");
             foreach (var turn in contrast.Turns)
-                notes.Append($" {Safe(LessonMaker.Upper(turn.Decision))}: {Safe(here)} <b>{Safe(turn.Here)}</b> [{turn.HereBy.Rule}: {Safe(turn.HereBy.Title)}; {Safe(turn.HereBy.Source)}], {Safe(there)} <b>{Safe(turn.There)}</b> [{turn.ThereBy.Rule}: {Safe(turn.ThereBy.Title)}; {Safe(turn.ThereBy.Source)}].");
+                notes.Append($" {Safe(Words.Upper(turn.Decision))}: {Safe(here)} <b>{Safe(turn.Here)}</b> [{turn.HereBy.Rule}: {Safe(turn.HereBy.Title)}; {Safe(turn.HereBy.Source)}], {Safe(there)} <b>{Safe(turn.There)}</b> [{turn.ThereBy.Rule}: {Safe(turn.ThereBy.Title)}; {Safe(turn.ThereBy.Source)}].");
             notes.Append("</p>");
         }
-        if (slide.Numbers.Count > 0) notes.Append($"<p>{string.Join(" ", slide.Numbers.Select(row => $"{Safe(LessonMaker.Upper(row.Name))}: {Safe(row.HereSource)} / {Safe(row.ThereSource)}."))}</p>");
+        if (slide.Numbers.Count > 0) notes.Append($"<p>{string.Join(" ", slide.Numbers.Select(row => $"{Safe(Words.Upper(row.Name))}: {Safe(row.HereSource)} / {Safe(row.ThereSource)}."))}</p>");
         return notes.ToString();
     }
 

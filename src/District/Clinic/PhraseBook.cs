@@ -1,4 +1,5 @@
 using System.Globalization;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -40,7 +41,7 @@ public sealed class PhraseBook
         if (sentences.GetValueOrDefault((sheet, fact)) is not { } pattern) return null;
         var written = Written(number);
         var (one, many) = units.GetValueOrDefault(unit, (unit, unit));
-        return Upper(pattern.Replace("{number}", $"{written} {(Math.Abs(number - 1) < 1e-9 ? one : many)}").Replace("{n}", written));
+        return Words.Upper(pattern.Replace("{number}", $"{written} {(Math.Abs(number - 1) < 1e-9 ? one : many)}").Replace("{n}", written));
     }
 
     /// <summary>The sentence that sets the scene for a sheet; null where its facts do that themselves.</summary>
@@ -64,6 +65,4 @@ public sealed class PhraseBook
     public IReadOnlyList<string> Others(string sheet, string decision) => others.GetValueOrDefault((sheet, decision)) ?? [];
 
     internal static string Written(double number) => number.ToString("0.####", CultureInfo.InvariantCulture);
-
-    private static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

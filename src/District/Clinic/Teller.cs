@@ -1,5 +1,6 @@
 using System.Globalization;
 using Umpirage.Rules.Codes;
+using Umpirage.Rules.Ground;
 
 namespace Umpirage.District.Clinic;
 
@@ -12,7 +13,7 @@ internal sealed class Teller(CodeSheet sheet, PhraseBook phrases, CodeSheet? als
     {
         var term = sheet.Terms[fact];
         if (Number(fact, value) is { } number && phrases.Number(term.Sheet, term.Name, number, term.Term.Band!.Unit) is { } counted) return counted;
-        return phrases.Fact(term.Sheet, term.Name, term.Values[value]) ?? $"{LessonMaker.Upper(term.Name)}: {term.Values[value]}.";
+        return phrases.Fact(term.Sheet, term.Name, term.Values[value]) ?? $"{Words.Upper(term.Name)}: {term.Values[value]}.";
     }
 
     /// <summary>The sentence for "fact is value" or "fact is number" as it stands in a play.</summary>
@@ -24,7 +25,7 @@ internal sealed class Teller(CodeSheet sheet, PhraseBook phrases, CodeSheet? als
             if (double.TryParse(value, CultureInfo.InvariantCulture, out var number) && phrases.Number(term.Sheet, term.Name, number, term.Term.Band?.Unit ?? "") is { } counted) return counted;
             if (phrases.Fact(term.Sheet, term.Name, value) is { } sentence) return sentence;
         }
-        return LessonMaker.Upper(given) + ".";
+        return Words.Upper(given) + ".";
     }
 
     /// <summary>What is told: the scene, then the facts that make it plain what the play is about, then the others in the sheet's order.</summary>

@@ -9,5 +9,6 @@ public enum Hold { Safety, Rule, Wish }
 /// <param name="Passing">It passes with time: later that day it would no longer hold.</param>
 public sealed record Breach(string Constraint, Hold Hold, string Game, string Place, string Person, string Said, Citation Source, bool Passing = false)
 {
+    public string Named => $"{Constraint}: {Said}";
     public string InWords => $"{Said} ({Source})";
 }

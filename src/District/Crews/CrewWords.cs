@@ -20,7 +20,7 @@ public static class CrewWords
     /// </summary>
     public static string OwnReason(Breach breach, IReadOnlyCollection<string> readers) =>
         !readers.Contains(breach.Person) ? "it would break something for another umpire; the assigner knows what"
-        : breach.Constraint == Apart ? "not in this crew; the assigner knows why" : $"{breach.Constraint}: {breach.Said}";
+        : breach.Constraint == Apart ? "not in this crew; the assigner knows why" : breach.Named;
 
     private static readonly string Apart = new Constraints.KeptApart().Name;
 
@@ -63,7 +63,7 @@ public static class CrewWords
         var parts = new List<string>();
         if (sub.Arrives is { } at) parts.Add($"there at {Clock(at)}");
         if (sub.Minutes is { } minutes) parts.Add($"{minutes} min");
-        if (sub.Reasons.Count > 0) parts.Add($"{(sub.Standing == Standby.Backup ? "breaks " : "")}{string.Join("; ", sub.Reasons.Select(r => $"{r.Constraint}: {r.Said}"))}");
+        if (sub.Reasons.Count > 0) parts.Add($"{(sub.Standing == Standby.Backup ? "breaks " : "")}{string.Join("; ", sub.Reasons.Select(r => r.Named))}");
         if (sub.Opens.Count > 0) parts.Add($"opens {string.Join(", ", sub.Opens.Select(o => $"{o.Place} of {o.Game.Key} at {Clock(o.Game.Start)}"))}");
         if (sub.Wishes.Count > 0) parts.Add(string.Join("; ", sub.Wishes.Select(w => w.Said)));
         if (sub.Later.Count > 0) parts.Add($"later: {string.Join(", ", sub.Later.Select(l => l.InWords))}");

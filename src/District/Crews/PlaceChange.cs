@@ -14,4 +14,7 @@ public sealed record PlaceChange(PublishedPlace? Was, PublishedPlace Now)
 
     /// <summary>Somebody has to hear of it.</summary>
     public bool Concerns => From != To || Moves;
+
+    /// <summary>People were told something else, or nothing yet.</summary>
+    public bool Untold => Concerns || Was is null;
 }

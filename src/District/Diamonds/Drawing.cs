@@ -51,7 +51,7 @@ public sealed record Drawing(View View, IReadOnlyList<Drawn> Figures)
     public IReadOnlyList<(char Letter, string Name)> Legend => [.. Figures.Select(f => (f.Letter, Name(f.Figure))).Distinct()];
 
     /// <summary>The drawing in words: "The field. Runner: first. Ball: foul ground."</summary>
-    public string Words => $"{Upper(View.Says)}. {string.Join(' ', Figures.Select(f => $"{Upper(Name(f.Figure))}: {f.Spot}."))}";
+    public string Words => $"{Rules.Ground.Words.Upper(View.Says)}. {string.Join(' ', Figures.Select(f => $"{Rules.Ground.Words.Upper(Name(f.Figure))}: {f.Spot}."))}";
 
     /// <summary>The drawing as SVG, black and pale on white, fit for print, projector and page.</summary>
     public string Svg
@@ -88,6 +88,5 @@ public sealed record Drawing(View View, IReadOnlyList<Drawn> Figures)
     };
 
     private static string Name(Figure figure) => figure.ToString().ToLowerInvariant();
-    private static string Upper(string text) => char.ToUpperInvariant(text[0]) + text[1..];
     private static string N(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,5 @@
+using Umpirage.Rules.Ground;
+
 namespace Umpirage.District.Mechanics;
 
 /// <summary>Where an umpire starts, in words and in feet.</summary>
@@ -27,7 +29,7 @@ public sealed record Card(
             foreach (var work in Work)
             {
                 var start = Start.FirstOrDefault(s => s.Umpire == work.Umpire)?.Spot;
-                lines.Add($"{char.ToUpperInvariant(work.Umpire[0])}{work.Umpire[1..]}: {string.Join("; ", new[] { start is null ? null : $"start {start}", work.Moves }.OfType<string>())}; has {string.Join(", ", work.Has)}.");
+                lines.Add($"{Words.Upper(work.Umpire)}: {string.Join("; ", new[] { start is null ? null : $"start {start}", work.Moves }.OfType<string>())}; has {string.Join(", ", work.Has)}.");
             }
             if (IfCaught.Count > 0) lines.Add($"If it is caught: {string.Join(", ", IfCaught.Select(v => $"{v.What} {v.There}"))}.");
             foreach (var (manual, otherwise) in Others.Where(o => o.Otherwise.Count > 0)) lines.Add($"{manual}: {string.Join(", ", otherwise.Select(v => $"{v.What} {v.There}"))}.");

@@ -27,7 +27,7 @@ public static class CardDrawing
     }
 
     /// <summary>The drawing in words.</summary>
-    public static string Words(Card card) => $"The field. {string.Join(' ', card.Start.Select(s => $"{char.ToUpperInvariant(s.Umpire[0])}{s.Umpire[1..]}: {s.Spot}."))}{(Runners(card) is { Count: > 0 } on ? $" Runners on {string.Join(", ", on.Select(r => r switch { 1 => "first", 2 => "second", _ => "third" }))}." : " Nobody on base.")}";
+    public static string Words(Card card) => $"The field. {string.Join(' ', card.Start.Select(s => $"{Rules.Ground.Words.Upper(s.Umpire)}: {s.Spot}."))}{(Runners(card) is { Count: > 0 } on ? $" Runners on {string.Join(", ", on.Select(r => r switch { 1 => "first", 2 => "second", _ => "third" }))}." : " Nobody on base.")}";
 
     /// <summary>The letter of an umpire in the drawing: P for the plate umpire, B for the base umpire, 1 to 3 for those named by a base.</summary>
     public static string Initial(string umpire) => umpire.StartsWith("first", StringComparison.Ordinal) ? "1" : umpire.StartsWith("second", StringComparison.Ordinal) ? "2" : umpire.StartsWith("third", StringComparison.Ordinal) ? "3" : umpire[..1].ToUpperInvariant();

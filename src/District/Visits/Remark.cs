@@ -1,5 +1,3 @@
-using Umpirage.District.Fits;
-
 namespace Umpirage.District.Visits;
 
 /// <summary>Something to be talked about with an evaluator; for the chief only.</summary>
@@ -10,11 +8,10 @@ public sealed record Remark(string Evaluator, string Says)
     private const int EnoughForDrift = 6;
 
     /// <summary>Evaluators who share too few umpires, mark everything alike, lean far, or have changed in the course of the season.</summary>
-    public static IReadOnlyList<Remark> Of(FormBook forms, IReadOnlyList<Evaluation> evaluations)
+    public static IReadOnlyList<Remark> Of(FormBook forms, IReadOnlyList<Evaluation> evaluations, Strictness? known = null)
     {
         var remarks = new List<Remark>();
-        var linked = Results.Linked(evaluations);
-        var fit = Results.Fit(evaluations, linked);
+        var fit = (known ?? Strictness.Of(evaluations)).Fit;
         var levels = fit?.Levels.ToDictionary(l => l.Person, l => l.Value) ?? [];
         foreach (var mine in evaluations.GroupBy(e => e.Evaluator).OrderBy(g => g.Key, StringComparer.Ordinal))
         {

@@ -17,11 +17,13 @@ public static class Results
     private const double GoodEnough = 0.8;
 
     /// <summary>The results in the order of the names handed over, which says nothing about level.</summary>
+    /// <param name="known">The evaluators' strictness, where somebody worked it out already.</param>
     /// <param name="minors">Umpires under age: their marks help to learn the evaluators' strictness, and nothing is told of them.</param>
-    public static IReadOnlyList<Result> Of(FormBook forms, IReadOnlyList<Evaluation> evaluations, IReadOnlyList<string> umpires, IReadOnlySet<string> minors)
+    public static IReadOnlyList<Result> Of(FormBook forms, IReadOnlyList<Evaluation> evaluations, IReadOnlyList<string> umpires, IReadOnlySet<string> minors, Strictness? known = null)
     {
-        var linked = Linked(evaluations);
-        var fit = Fit(evaluations, linked);
+        // nothing is told of a minor, so nothing has to be fitted for one
+        Strictness strictness = umpires.All(minors.Contains) ? new(new HashSet<string>(), null) : known ?? Strictness.Of(evaluations);
+        var (linked, fit) = strictness;
         int? more = fit is { PersonVariance: > 1e-6 } ? fit.MarksFor(GoodEnough) : null;
         return [.. umpires.Select(u => One(forms, [.. evaluations.Where(e => e.Umpire == u).OrderByDescending(e => e.On)], u, minors.Contains(u), linked, fit, more))];
     }
@@ -40,27 +42,6 @@ public static class Results
         List<string> reach = [.. forms.Bands.Where((b, i) => b.From <= level.High && (i + 1 == forms.Bands.Count || forms.Bands[i + 1].From > level.Low)).Select(b => b.Name)];
         return new(umpire, forms.BandOf(level.Value).Name, reach, (level.Low, level.High), $"{Told(mine.Count, evaluators)}, their strictness taken out", strengths, goals,
             more is { } needed && needed > mine.Count ? needed - mine.Count : null);
-    }
-
-    internal static SeverityFit? Fit(IReadOnlyList<Evaluation> evaluations, IReadOnlySet<string> linked) => Severity.Fit([.. evaluations.Where(e => linked.Contains(e.Evaluator)).Select(e => new Mark(e.Umpire, e.Evaluator, e.Mark))]);
-
-    /// <summary>Evaluators who hang together with the largest group through umpires whom both have seen.</summary>
-    public static IReadOnlySet<string> Linked(IReadOnlyList<Evaluation> evaluations)
-    {
-        var seen = evaluations.GroupBy(e => e.Evaluator).ToDictionary(g => g.Key, g => g.Select(e => e.Umpire).ToHashSet());
-        var (left, best) = (seen.Keys.ToHashSet(), new HashSet<string>());
-        while (left.Count > 0)
-        {
-            var (group, open) = (new HashSet<string>(), new Queue<string>([left.Order(StringComparer.Ordinal).First()]));
-            while (open.TryDequeue(out var evaluator))
-            {
-                if (!left.Remove(evaluator)) continue;
-                group.Add(evaluator);
-                foreach (var other in left.Where(o => seen[o].Overlaps(seen[evaluator]))) open.Enqueue(other);
-            }
-            if (group.Count > best.Count) best = group;
-        }
-        return best;
     }
 
     private static string Told(int evaluations, int evaluators) => $"{evaluations} evaluation{(evaluations == 1 ? "" : "s")} by {evaluators} evaluator{(evaluators == 1 ? "" : "s")}";

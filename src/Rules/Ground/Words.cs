@@ -33,6 +33,9 @@ public static class Words
     /// <summary>"a, b or c".</summary>
     public static string Or(IReadOnlyList<string> words) => Join(words, " or ");
 
+    /// <summary>With a capital at the beginning, as a sentence or a heading begins.</summary>
+    public static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
     /// <summary>"a, b and c".</summary>
     public static string And(IReadOnlyList<string> words) => Join(words, " and ");
 

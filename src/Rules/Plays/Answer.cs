@@ -38,7 +38,7 @@ public sealed record Answer(
         var first = steps[0];
         var since = first.Since.Count == 0 ? "" : $" Since {Words.And(first.Since)}.";
         var reason = first.Reason is { } r ? " " + r : "";
-        return $"{char.ToUpperInvariant(first.Title[0])}{first.Title[1..]} [{first.Rule}]: {string.Join("; ", steps.Select(s => $"{s.Decision}: {s.Value}"))}.{since}{reason}";
+        return $"{Words.Upper(first.Title)} [{first.Rule}]: {string.Join("; ", steps.Select(s => $"{s.Decision}: {s.Value}"))}.{since}{reason}";
     }
 
     /// <summary>The answer as text for a terminal, most wanted first.</summary>

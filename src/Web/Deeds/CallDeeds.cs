@@ -25,7 +25,7 @@ internal static class CallDeeds
                 var parts = seat.Split('=');
                 if (parts.Length != 2 || !CrewPlace.Of(game.Division).Contains(parts[0]) || plan.Person(parts[1]) is not { } person) { told.Add(new("seat", Typed.Cut(seat, 80), $"PLACE=PERSON, the place one of {Rules.Ground.Words.Or(CrewPlace.Of(game.Division))}")); continue; }
                 var judged = Subs.Of(plan, game, parts[0], person, calling);
-                if (judged.Standing != Standby.Legal) told.Add(new(parts[0], person.Name, $"somebody whom no rule bars; {Rules.Ground.Words.And([.. judged.Reasons.Select(r => $"{r.Constraint}: {r.Said}"), .. judged.Opens.Select(o => $"{o.Place} of {o.Game.Key} would fall open")])}"));
+                if (judged.Standing != Standby.Legal) told.Add(new(parts[0], person.Name, $"somebody whom no rule bars; {Rules.Ground.Words.And([.. judged.Reasons.Select(r => r.Named), .. judged.Opens.Select(o => $"{o.Place} of {o.Game.Key} would fall open")])}"));
                 plan = plan.With(game, parts[0], person);
                 given.Add(new(key, parts[0], person.Key));
             }

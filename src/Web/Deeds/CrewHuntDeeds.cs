@@ -19,7 +19,7 @@ internal static class CrewHuntDeeds
             var times = CrewHunts.Times.Where(t => CrewHunts.Written(t.Seconds) == (seconds ?? CrewHunts.Written(CrewHunts.Times[0].Seconds))).ToList();
             if (times.Count == 0) return Doors.Faulty("time", Typed.Cut(seconds, 20), Words.Or([.. CrewHunts.Times.Select(t => CrewHunts.Written(t.Seconds))]));
             var monday = AsOffered.Monday(day);
-            var hunt = hunts.Begin(monday, sitting.Viewer.Person!.Key, () =>
+            var hunt = hunts.Begin(monday, () =>
             {
                 var (records, codes) = (CrewReader.Read(store), UmpiresCodes.For(shelf.Book));
                 return CrewTask.Week(CrewPlan.Of(records, codes), monday, sitting.Now, CrewPlan.Of(records, codes, alsoPast: true)) with { Seconds = times[0].Seconds };

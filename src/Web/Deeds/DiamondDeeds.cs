@@ -21,7 +21,7 @@ internal static class DiamondDeeds
         app.MapGet("/diamonds/{key}/plan.svg", (string key, [AsParameters] DiamondAsked asked, string? large, DistrictStore store, Shelf shelf, Sitting sitting, HttpContext context) =>
             Laid(store, shelf, sitting, key, asked) is { } layout ? Svg(context, PlanSvg.Of(layout, Window.Infield(layout), asked.Told, letters: large == "yes" ? OnPhone : OnDesk)) : Results.NotFound()).Needs(Deed.SeeVenues);
         app.MapGet("/diamonds/{key}/sun.svg", (string key, [AsParameters] DiamondAsked asked, DistrictStore store, Shelf shelf, Sitting sitting, HttpContext context) =>
-            DiamondSheet.Of(store, shelf, sitting, key, asked) is { Chosen: { } chosen } sheet && sheet.Sun(store, asked, sitting.District.Zone, []) is { } sun
+            DiamondSheet.Of(store, shelf, sitting, key, asked) is { Chosen: { } chosen } sheet && sheet.Sun(sheet.Hours(store), asked, sitting.District.Zone, []) is { } sun
                 ? Svg(context, PlanSvg.Of(chosen.Layout, Window.Sky(chosen.Layout), sun: sun)) : Results.NotFound()).Needs(Deed.SeeVenues);
         app.MapGet("/diamonds/{key}/plan.pdf", (string key, [AsParameters] DiamondAsked asked, DistrictStore store, Shelf shelf, Sitting sitting) =>
             Laid(store, shelf, sitting, key, asked) is { } layout ? Results.File(PlanPdf.Of(layout, asked.Told), "application/pdf", $"{key}.pdf") : Results.NotFound()).Needs(Deed.SeeVenues);
