@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Microsoft.Data.Sqlite;
 using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
@@ -25,13 +26,39 @@ public sealed class DeskProcess : IAsyncDisposable
 
     public static string? Server => Environment.GetEnvironmentVariable("UMPIRAGE_TEST_POSTGRES");
 
+    private static readonly Lazy<Task<Place>> FileModel = new(() => Model(false)), ServerModel = new(() => Model(true));
+
+    /// <summary>On a store of its own: empty, or a copy of the demonstration as a desk made it, once for each kind of store.</summary>
     /// <param name="postgres">On a fresh database of the tests' server; otherwise in a file.</param>
-    /// <param name="fill">Called on the empty store before the desk opens.</param>
-    public static async Task<DeskProcess> Open(bool postgres, bool demo, Action<DistrictStore>? fill = null)
+    public static async Task<DeskProcess> Open(bool postgres, bool demo)
     {
+        var model = demo ? await (postgres ? ServerModel : FileModel).Value : null;
         var folder = Directory.CreateTempSubdirectory("desk").FullName;
-        var place = postgres ? Place.OnServer(Fresh(Server!)) : Place.InFile(Path.Combine(folder, "desk.db"));
-        if (fill is not null) using (var store = place.Ready()) fill(store);
+        var place = postgres ? Place.OnServer(Fresh(model?.Postgres)) : Place.InFile(Path.Combine(folder, "desk.db"));
+        if (model?.File is { } file) File.Copy(file, place.File!);
+        return await Start(postgres, demo, folder, place);
+    }
+
+    /// <summary>A demonstration filled by a desk that opened on an empty store, and was closed.</summary>
+    private static async Task<Place> Model(bool postgres)
+    {
+        var folder = Directory.CreateTempSubdirectory("desk-model").FullName;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        var place = postgres ? Place.OnServer(Fresh(null)) : Place.InFile(Path.Combine(folder, "desk.db"));
+        await (await Start(postgres, demo: true, folder, place)).Close();
+        if (postgres) return place;
+        // with what still stands in the log beside it the file is whole
+        using var connection = new SqliteConnection(place.Connection);
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+        command.ExecuteNonQuery();
+        SqliteConnection.ClearPool(connection);
+        return place;
+    }
+
+    private static async Task<DeskProcess> Start(bool postgres, bool demo, string folder, Place place)
+    {
         var port = Interlocked.Increment(ref next);
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = folder };
         start.ArgumentList.Add(Path.Combine(Root, "src", "Web", "bin", "Release", "net10.0", "Umpirage.Web.dll"));
@@ -61,22 +88,28 @@ public sealed class DeskProcess : IAsyncDisposable
         if (line is not null) lock (said) said.Add(line);
     }
 
-    private static string Fresh(string server)
+    private static string Fresh(string? model)
     {
+        var server = Server!;
         var name = $"desk_{Guid.NewGuid():N}";
         using var connection = new Npgsql.NpgsqlConnection(server);
         connection.Open();
         using var command = connection.CreateCommand();
-        command.CommandText = $"CREATE DATABASE {name}";
+        command.CommandText = model is null ? $"CREATE DATABASE {name}" : $"CREATE DATABASE {name} TEMPLATE {new Npgsql.NpgsqlConnectionStringBuilder(model).Database}";
         command.ExecuteNonQuery();
         return new Npgsql.NpgsqlConnectionStringBuilder(server) { Database = name }.ConnectionString;
     }
 
-    public async ValueTask DisposeAsync()
+    private async Task Close()
     {
         if (!process.HasExited) process.Kill(entireProcessTree: true);
         await process.WaitForExitAsync();
         process.Dispose();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Close();
         Directory.Delete(folder, recursive: true);
     }
 }

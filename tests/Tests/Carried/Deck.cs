@@ -19,9 +19,8 @@ internal static class Deck
 
     private static readonly Lazy<Store.OwnStore> Own = new(() =>
     {
-        var own = Store.OwnStore.Empty(Store.Kept.Sqlite);
-        using var store = own.Open();
-        Seed.Demo(store, name => File.ReadAllText(Folder.Of("demo", "oslemoor", name)));
+        var own = Store.OwnStore.Oslemoor(Store.Kept.Sqlite);
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => own.Dispose();
         return own;
     });
 

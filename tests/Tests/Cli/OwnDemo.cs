@@ -12,9 +12,7 @@ internal sealed class OwnDemo : IDisposable
     {
         Directory.CreateSymbolicLink(Path.Combine(root, "codes"), Folder.Of("codes"));
         Directory.CreateDirectory(Path.Combine(root, ".build"));
-        using var store = Place.Ready();
-        Seed.Demo(store, name => File.ReadAllText(Folder.Of("demo", "oslemoor", name)));
-        Store.OwnStore.Rest(Place);
+        Store.OwnStore.CopyOslemoor(Place.File!);
     }
 
     public Place Place => Place.DemoIn(root);

@@ -10,9 +10,8 @@ internal static class Demo
 
     private static readonly Lazy<CrewRecords> Read = new(() =>
     {
-        using var own = Store.OwnStore.Empty(Store.Kept.Sqlite);
+        using var own = Store.OwnStore.Oslemoor(Store.Kept.Sqlite);
         using var store = own.Open();
-        Seed.Demo(store, name => File.ReadAllText(Folder.Of("demo", "oslemoor", name)));
         return CrewReader.Read(store);
     });
 

@@ -44,6 +44,12 @@ internal sealed class OwnStore : IDisposable
     /// <summary>With the demonstration district.</summary>
     public static OwnStore Oslemoor(Kept kept) => CopyOf(kept, kept == Kept.Sqlite ? FullFile : FullServer);
 
+    /// <summary>The demonstration district in a file of somebody's own.</summary>
+    public static void CopyOslemoor(string file)
+    {
+        lock (Copying) File.Copy(FullFile.Value.File!, file);
+    }
+
     /// <summary>With the few records of <see cref="Hamlet"/>.</summary>
     public static OwnStore OfHamlet(Kept kept)
     {
@@ -71,7 +77,6 @@ internal sealed class OwnStore : IDisposable
         if (kept == Kept.Postgres) Tell($"""CREATE DATABASE {NameOf(own.Place)} TEMPLATE template0 ENCODING 'UTF8' LOCALE_PROVIDER icu ICU_LOCALE 'en-US'""");
         using (var store = own.Place.Ready())
         {
-            store.Actor = "demo";
             if (full) Seed.Demo(store, name => File.ReadAllText(Tests.Folder.Of("demo", "oslemoor", name)));
         }
         Rest(own.Place);
