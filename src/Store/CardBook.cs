@@ -55,7 +55,7 @@ public static class CardBook
     }
 
     /// <summary>The place of a division among those of the roster, youngest first.</summary>
-    private static int Age(CardCodes codes, Division d) => codes.Book.Roster.Divisions.ToList().IndexOf(CodeAddress.Read(d.Code)?.Division ?? "");
+    private static int Age(CardCodes codes, Division d) => codes.Book.Roster.PlaceOf(CodeAddress.Read(d.Code)?.Division ?? "");
 
     private static string Game(Division d) => CodeAddress.Read(d.Code)?.Game ?? "";
 

@@ -24,7 +24,7 @@ public static class CrewGuard
         if (store.Codes is null) return [];
         store.ChangeTracker.DetectChanges();
         var codes = UmpiresCodes.For(store.Codes());
-        var before = Breaches(store, CrewReader.Read(store), codes).ToHashSet();
+        var before = Breaches(store, CrewReader.Kept(store), codes).ToHashSet();
         return [.. Breaches(store, CrewReader.Pending(store), codes).Where(b => !before.Contains(b))];
     }
 

@@ -6,21 +6,27 @@ namespace Umpirage.Store;
 /// <summary>Reads everything that bears on crews.</summary>
 public static class CrewReader
 {
-    /// <summary>As it is in the database.</summary>
+    /// <summary>As it is in the database, with what was published, what is frozen and who was watched.</summary>
     /// <param name="heat">Heat index by day, degrees Fahrenheit, as somebody typed it; it is not kept.</param>
-    public static CrewRecords Read(DistrictStore store, IReadOnlyDictionary<DateOnly, double>? heat = null) => Of(new InDatabase(store), heat);
+    public static CrewRecords Read(DistrictStore store, IReadOnlyDictionary<DateOnly, double>? heat = null)
+    {
+        var visits = store.Visits.AsNoTracking().AsEnumerable().Concat(store.Evaluations.AsNoTracking().AsEnumerable().Select(e => e.Visit)).Distinct();
+        return Kept(store) with { Visits = [.. visits], Published = [.. store.Published.AsNoTracking()], Frozen = [.. store.Frozen.AsNoTracking()], Heat = heat ?? new Dictionary<DateOnly, double>() };
+    }
 
-    /// <summary>As it would be after what is about to be saved.</summary>
-    internal static CrewRecords Pending(DistrictStore store) => Of(new AboutToBe(store), null);
+    /// <summary>What a crew is checked by, as it is in the database.</summary>
+    internal static CrewRecords Kept(DistrictStore store) => Of(new InDatabase(store));
 
-    private static CrewRecords Of(Source from, IReadOnlyDictionary<DateOnly, double>? heat) => new()
+    /// <summary>What a crew is checked by, as it would be after what is about to be saved.</summary>
+    internal static CrewRecords Pending(DistrictStore store) => Of(new AboutToBe(store));
+
+    private static CrewRecords Of(Source from) => new()
     {
         Leagues = from.All(s => s.Leagues), Divisions = from.All(s => s.Divisions), Teams = from.All(s => s.Teams), Parks = from.All(s => s.Parks), Diamonds = from.All(s => s.Diamonds),
         People = from.All(s => s.People), Roles = from.All(s => s.Roles), Officials = from.All(s => s.Officials), Clearances = from.All(s => s.Clearances), Certificates = from.All(s => s.Certificates),
         Hours = from.All(s => s.Availabilities), Guardianships = from.All(s => s.Guardianships), Approvals = from.All(s => s.Approvals), Interests = from.All(s => s.Interests),
-        Pairings = from.All(s => s.Pairings), Homes = from.All(s => s.Homes), Visits = [.. from.All(s => s.Visits).Concat(from.All(s => s.Evaluations).Select(e => e.Visit)).Distinct()], Games = from.All(s => s.Games), Assignments = from.All(s => s.Assignments),
+        Pairings = from.All(s => s.Pairings), Homes = from.All(s => s.Homes), Games = from.All(s => s.Games), Assignments = from.All(s => s.Assignments),
         Coordinations = from.All(s => s.Coordinations), Endings = from.All(s => s.Endings), Elsewhere = from.All(s => s.Elsewhere),
-        Published = from.All(s => s.Published), Frozen = from.All(s => s.Frozen), Heat = heat ?? new Dictionary<DateOnly, double>(),
     };
 
     private abstract class Source(DistrictStore store)

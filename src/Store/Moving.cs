@@ -47,7 +47,7 @@ public static class Moving
     {
         var now = store.Games.Find(from.Key);
         if (now != from) { faults.Add($"{from.Key} was changed since: {(now is null ? "it is gone" : $"it is {Place(now.Diamond, now.Start, now.Status)}")}; make the plan anew"); return; }
-        store.Add(new GameMove(plan, from.Key, from.Diamond, from.Start, from.Status, to.Diamond, to.Start, to.Status, Now, store.Actor, takesBack));
+        store.Add(new GameMove(plan, from.Key, from.Diamond, from.Start, from.Status, to.Diamond, to.Start, to.Status, WholeSecond.Now, store.Actor, takesBack));
         // changes 'from' too where that is the record on hand
         store.Entry(now).CurrentValues.SetValues(to with { Sequence = now.Sequence + 1 });
     }
@@ -60,9 +60,6 @@ public static class Moving
         var known = store.Moves.Select(m => m.Plan).Distinct().AsEnumerable().Where(p => p.StartsWith(day + "-", StringComparison.Ordinal)).Select(p => int.TryParse(p[(day.Length + 1)..], out var n) ? n : 0);
         return $"{day}-{known.DefaultIfEmpty(0).Max() + 1}";
     }
-
-    /// <summary>In UTC, to the second.</summary>
-    private static DateTime Now => DateTime.UtcNow is var now ? new(now.Ticks - now.Ticks % TimeSpan.TicksPerSecond, DateTimeKind.Utc) : default;
 
     private static string Mark(string plan) => $" (plan {plan})";
 

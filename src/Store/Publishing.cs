@@ -14,7 +14,7 @@ public static class Publishing
     /// <summary>Publishes the crews of a week as they stand. Returns the moment they are known by, or the reasons why nothing was published: nothing new, or a crew against a safety rule.</summary>
     public static (DateTime At, IReadOnlyList<string> Faults) Publish(DistrictStore store, DateOnly monday, DateTime now)
     {
-        var at = Now;
+        var at = WholeSecond.Now;
         var (_, faults) = Whole.Of(store, faults =>
         {
             var records = CrewReader.Read(store);
@@ -22,7 +22,7 @@ public static class Publishing
             if (!pending.Any(c => c.Untold)) faults.Add("nothing differs from what was published");
             var plan = CrewPlan.Of(records, UmpiresCodes.For(store.Codes!()));
             var games = pending.Select(c => c.Game).ToHashSet();
-            faults.AddRange(CrewCheck.All(plan).Where(b => b.Hold == Hold.Safety && games.Contains(b.Game)).Select(b => $"not published, a safety rule bars it: {b.Place} of {b.Game}: {b.Constraint}, {b.InWords}"));
+            faults.AddRange(CrewCheck.All(plan, games).Where(b => b.Hold == Hold.Safety).Select(b => $"not published, a safety rule bars it: {b.Place} of {b.Game}: {b.Constraint}, {b.InWords}"));
             if (faults.Count == 0) store.AddRange(pending.Select(c => c.Now));
             return "";
         });
@@ -32,7 +32,7 @@ public static class Publishing
     /// <summary>Freezes the crews of games, or thaws them. Returns faults; with any nothing is done.</summary>
     public static IReadOnlyList<string> Freeze(DistrictStore store, IReadOnlyCollection<string> games, bool freeze) => Whole.Of(store, faults =>
     {
-        var at = Now;
+        var at = WholeSecond.Now;
         foreach (var key in games.Distinct())
         {
             if (store.Games.Find(key) is null) { faults.Add($"there is no game '{key}'; {Rules.Ground.Words.Offer(key, [.. store.Games.Select(g => g.Key)])}"); continue; }
@@ -42,6 +42,4 @@ public static class Publishing
         }
         return "";
     }).Item2;
-
-    private static DateTime Now => DateTime.UtcNow is var now ? new(now.Ticks - now.Ticks % TimeSpan.TicksPerSecond, DateTimeKind.Utc) : default;
 }

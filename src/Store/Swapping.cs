@@ -19,7 +19,7 @@ public static class Swapping
         var check = SwapCheck.Of(Plan(store), swap, now);
         var person = store.People.Find(swap.Person);
         if (person is null || !(asks.Person?.Key == swap.Person || asks.AnswersFor(person))) faults.Add(new("person", swap.Person, "yourself, or a child you answer for"));
-        if (store.Swaps.AsEnumerable().Any(s => s.IsOpen && (s.Game, s.Place, s.Other, s.OtherGame, s.OtherPlace) == (swap.Game, swap.Place, swap.Other, swap.OtherGame, swap.OtherPlace))) faults.Add(new("swap", "asked already", "one that does not wait for an answer yet"));
+        if (store.Swaps.AsNoTracking().Where(s => s.Game == swap.Game && s.Place == swap.Place).AsEnumerable().Any(s => s.IsOpen && (s.Game, s.Place, s.Other, s.OtherGame, s.OtherPlace) == (swap.Game, swap.Place, swap.Other, swap.OtherGame, swap.OtherPlace))) faults.Add(new("swap", "asked already", "one that does not wait for an answer yet"));
         if (faults.Count > 0 || !check.May) return (null, check, faults);
         // an adult who asks has said yes; a minor's guardian still has to
         var kept = swap with { Key = $"swap-{Guid.NewGuid():N}"[..13], At = DateTime.UtcNow, State = SwapState.Asked, Yes = asks.AnswersFor(person!) ? asks.Person!.Key : null, OtherYes = null, DecidedBy = null };
@@ -79,7 +79,7 @@ public static class Swapping
 
     public static string StateWord(SwapState state) => state switch { SwapState.Asked => "asked", SwapState.Declined => "declined", SwapState.TakenBack => "taken back", SwapState.Refused => "refused", _ => "confirmed" };
 
-    private static CrewPlan Plan(DistrictStore store) => CrewPlan.Of(CrewReader.Read(store), UmpiresCodes.For(store.Codes!()), alsoPast: true);
+    private static CrewPlan Plan(DistrictStore store) => CrewPlan.Of(CrewReader.Kept(store), UmpiresCodes.For(store.Codes!()), alsoPast: true);
 
     private static List<FieldFault> Whole(DistrictStore store, Action<List<FieldFault>> deed)
     {

@@ -23,11 +23,9 @@ public sealed class Sitting(DistrictStore store, Settings settings, IHttpContext
     public DateTime UtcNow => settings.StandsAt is { } stands ? TimeZoneInfo.ConvertTimeToUtc(DateTime.SpecifyKind(stands, DateTimeKind.Unspecified), Zone) : DateTime.UtcNow;
 
     /// <summary>UTC to the second, and going on: the demonstration's day stands still, its minutes do not.</summary>
-    public DateTime Passing => Whole(settings.StandsAt is null ? DateTime.UtcNow : UtcNow + (DateTime.UtcNow - Opened));
+    public DateTime Passing => WholeSecond.Of(settings.StandsAt is null ? DateTime.UtcNow : UtcNow + (DateTime.UtcNow - Opened));
 
     private static readonly DateTime Opened = DateTime.UtcNow;
-
-    private static DateTime Whole(DateTime moment) => new(moment.Ticks - moment.Ticks % TimeSpan.TicksPerSecond, DateTimeKind.Utc);
 
     /// <summary>An instant on the district's clock.</summary>
     public DateTime Here(DateTime utc) => TimeZoneInfo.ConvertTimeFromUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc), Zone);

@@ -7,4 +7,4 @@ namespace Umpirage.District.Clinic;
 public sealed record Misbelief(string Said, string Sheet, IReadOnlyList<string> Games, IReadOnlyList<string> Given, string Decision, string Expected, string Source, int Line);
 
 /// <summary>A belief held against a code: the play as it is told, and what the code rules instead, why, and by which source.</summary>
-public sealed record Refuted(Misbelief Belief, string Group, string Situation, string Ask, string Ruled, RuledBy By);
+public sealed record Refuted(Misbelief Belief, string Group, string Situation, string Ruled, RuledBy By);

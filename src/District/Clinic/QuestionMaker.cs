@@ -84,12 +84,10 @@ internal sealed class QuestionMaker(Table table, PhraseBook phrases, Answers ans
         var decision = sheet.Terms[entry.Decision];
         var told = kept.Concat(Beside(facts, kept, entry)).Order().ToList();
         List<string> given = [.. told.Select(t => teller.Given(t, facts[t]))];
-        var setting = clause.Then.First(s => s.Decision == entry.Decision);
-        var citation = setting.Value.Parameter is { } parameter ? sheet.Values[parameter].Citation : sheet.Code.Cite(clause.Clause);
+        var by = RuledBy.Of(sheet, clause, entry.Decision);
         var id = Stamp.Of($"{sheet.Code.Address with { Date = null }}|{sheet.Bound.Sheet.Name}|{decision.Name}|{string.Join('|', given)}");
-        return new(id, sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Code.Address.ToString(), decision.Name, clause.Id, string.Join(' ', teller.Tell(told, facts)),
-            given, phrases.Ask(sheet.Bound.Sheet.Name, decision.Name), Choices(entry, facts, kept, id), Because.Fill(sheet, clause.Clause.Title), clause.Clause.Reason is { } reason ? Because.Fill(sheet, reason) : null,
-            citation.ToString(), citation.Verified, phrases.Caution(sheet.Bound.Sheet.Group));
+        return new(id, sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Code.Address.ToString(), decision.Name, by.Rule, string.Join(' ', teller.Tell(told, facts)),
+            given, phrases.Ask(sheet.Bound.Sheet.Name, decision.Name), Choices(entry, facts, kept, id), by.Title, by.Reason, by.Source, by.Verified, phrases.Caution(sheet.Bound.Sheet.Group));
     }
 
     /// <summary>One or two facts that do not matter, so that choosing what matters is part of the question; those that go without saying come last.</summary>

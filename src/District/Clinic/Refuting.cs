@@ -30,6 +30,6 @@ public static class Refuting
     private static Refuted Told(Table table, PhraseBook phrases, Misbelief belief, string ruled, Ruling ruling)
     {
         var (teller, decided) = (new Teller(table.Sheet, phrases), ruling.Find(belief.Decision)!);
-        return new(belief, table.Sheet.Bound.Sheet.Group, string.Join(' ', belief.Given.Select(teller.Said)), phrases.Ask(belief.Sheet, belief.Decision), ruled, RuledBy.Of(table.Sheet, decided.By[0], decided.Term.Index));
+        return new(belief, table.Sheet.Bound.Sheet.Group, string.Join(' ', belief.Given.Select(teller.Said)), ruled, RuledBy.Of(table.Sheet, decided.By[0], decided.Term.Index));
     }
 }

@@ -15,4 +15,8 @@ public sealed record SunEvent(SunCase Case, Instant? At);
 public sealed record SunDay(Spot Spot, LocalDate Date, SunEvent Dawn, SunEvent Rise, Instant Noon, SunEvent Set, SunEvent Dusk);
 
 /// <summary>Where the sun stands: degrees clockwise from north, and degrees of its centre above the level horizon, without refraction.</summary>
-public sealed record SunPlace(double Azimuth, double Elevation);
+public sealed record SunPlace(double Azimuth, double Elevation)
+{
+    /// <summary>The elevation as it is seen, lifted by the air.</summary>
+    public double Seen { get; } = Elevation + Almanac.Refraction(Elevation);
+}

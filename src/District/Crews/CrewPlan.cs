@@ -46,7 +46,7 @@ public sealed class CrewPlan
     }
 
     private static int Place(Rules.Codes.Codebook book, Division division) =>
-        Rules.Ground.CodeAddress.Read(division.Code) is { } address ? book.Roster.Divisions.ToList().IndexOf(address.Division) : -1;
+        Rules.Ground.CodeAddress.Read(division.Code) is { } address ? book.Roster.PlaceOf(address.Division) : -1;
 
     private static Dictionary<string, CrewPerson> PeopleOf(CrewRecords records)
     {

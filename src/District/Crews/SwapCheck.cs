@@ -21,16 +21,10 @@ public sealed record SwapCheck(IReadOnlyList<string> Stale, IReadOnlyList<Breach
         if (swap.Other == swap.Person) stale.Add("nobody swaps with themselves");
         if (stale.Count > 0 || given is null) return new(stale, [], []);
 
-        var emptied = plan.With(given.Game, given.Place, null);
-        if (returned is not null) emptied = emptied.With(returned.Game, returned.Place, null);
-        var after = emptied.With(given.Game, given.Place, other);
+        var after = plan.With(given.Game, given.Place, other);
         if (returned is not null) after = after.With(returned.Game, returned.Place, given.Person);
-        CrewPerson[] people = [given.Person, other];
-        CrewGame[] games = returned is null ? [given.Game] : [given.Game, returned.Game];
-        IEnumerable<Breach> Around(CrewPlan p) => people.SelectMany(who => games.SelectMany(g => CrewCheck.Around(p, who, g)));
-        var before = Around(plan).ToHashSet();
-        var newly = Around(after).Distinct().Where(b => !before.Contains(b)).ToList();
-        return new(stale, [.. newly.Where(b => b.Hold != Hold.Wish)], [.. newly.Where(b => b.Hold == Hold.Wish)]);
+        var (reasons, wishes) = CrewCheck.Newly(plan, after, [given.Person, other], returned is null ? [given.Game] : [given.Game, returned.Game]);
+        return new(stale, reasons, wishes);
     }
 
     private static Seated? Held(CrewPlan plan, string person, string game, string place, DateTime now, List<string> stale)

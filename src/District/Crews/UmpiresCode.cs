@@ -9,10 +9,11 @@ namespace Umpirage.District.Crews;
 public sealed class UmpiresCode
 {
     private readonly AskedSheet day, heat, hours;
+    private readonly Lazy<YouthCrew> youth;
 
-    internal UmpiresCode(Code code, AskedSheet day, AskedSheet heat, AskedSheet hours, AskedSheet youth)
+    internal UmpiresCode(Code code, AskedSheet day, AskedSheet heat, AskedSheet hours, Lazy<YouthCrew> youth)
     {
-        (Code, this.day, this.heat, this.hours) = (code, day, heat, hours);
+        (Code, this.day, this.heat, this.hours, this.youth) = (code, day, heat, hours, youth);
         Speed = Set(day, "travel speed");
         ParkMinutes = (int)Set(day, "minutes to pack and park");
         FieldMinutes = (int)Set(day, "minutes to change fields");
@@ -20,13 +21,12 @@ public sealed class UmpiresCode
         PlannedMinutes = (int)Set(hours, "planned length");
         OldestPlayer = (int)Set(day, "oldest player");
         DangerFrom = Set(heat, "danger from");
-        Youth = YouthCrew.Of(youth);
-        DivisionPlace = code.Book.Roster.Divisions.ToList().IndexOf(code.Division);
+        DivisionPlace = code.Book.Roster.PlaceOf(code.Division);
     }
 
     public Code Code { get; }
     /// <summary>What is done when somebody turns on a crew with a minor in it.</summary>
-    public YouthCrew Youth { get; }
+    public YouthCrew Youth => youth.Value;
     /// <summary>Kilometres an hour, in a straight line.</summary>
     public double Speed { get; }
     public int ParkMinutes { get; }

@@ -25,7 +25,7 @@ public sealed class UmpiresCodes(Codebook book)
     {
         var faults = new List<string>();
         if (Casebook.Code(book, key.Address, key.Day, faults.Add) is not { } code) throw new InvalidDataException(string.Join("; ", faults));
-        return new(code, Under(code, "umpire's day"), Under(code, "heat"), Under(code, "playing hours"), Under(code, "youth crew"));
+        return new(code, Under(code, "umpire's day"), Under(code, "heat"), Under(code, "playing hours"), new(() => YouthCrew.Of(Under(code, "youth crew"))));
     });
 
     /// <summary>Values change on few days: a table is made anew only when one did.</summary>

@@ -35,10 +35,7 @@ public sealed record WhyNot(CrewPerson Person, CrewGame Game, string Place, IRea
         // whoever holds the place makes room, and so does the person's own other place in the same crew
         var empty = plan.With(game, place, null);
         foreach (var own in plan.CrewOf(game).Where(s => s.Person.Key == person.Key && s.Place != place)) empty = empty.With(game, own.Place, null);
-        var full = empty.With(game, place, person);
-        var before = CrewCheck.Around(empty, person, game).ToHashSet();
-        var now = CrewCheck.Around(full, person, game).Where(b => !before.Contains(b)).ToList();
-        return ([.. now.Where(b => b.Hold != Hold.Wish)], [.. now.Where(b => b.Hold == Hold.Wish)]);
+        return CrewCheck.Newly(empty, empty.With(game, place, person), [person], [game]);
     }
 
     /// <summary>How the heat index of the day lies to the danger band; nothing when none is on record.</summary>

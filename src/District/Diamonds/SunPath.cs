@@ -36,28 +36,25 @@ public sealed record SunPath(Spot Spot, LocalDate Date, double Bearing, double A
     public static SunPath Of(Layout layout, Spot spot, LocalDate date, Instant from, Instant until, double bearing)
     {
         var (advised, within) = (layout.Measures.Degrees("direction advised"), layout.Measures.Degrees("sun in the eyes within"));
-        SunStand Stand(Instant at)
-        {
-            var sun = Almanac.At(spot, at);
-            return new(Moment.Of(at, spot.Zone, date), sun.Azimuth, sun.Elevation + Almanac.Refraction(sun.Elevation), [.. Sight.All.Where(s => Off(s, sun, bearing) <= within).Select(s => s.Who)]);
-        }
-        List<Instant> minutes = [.. Enumerable.Range(0, 1 + Math.Max(0, (int)(until - from).TotalMinutes)).Select(m => from + Duration.FromMinutes(m)).Where(at => Almanac.At(spot, at).Elevation > Almanac.Horizon)];
+        SunStand Stand((Instant At, SunPlace Sun) m) =>
+            new(Moment.Of(m.At, spot.Zone, date), m.Sun.Azimuth, m.Sun.Seen, [.. Sight.All.Where(s => Off(s, m.Sun, bearing) <= within).Select(s => s.Who)]);
+        List<(Instant At, SunPlace Sun)> minutes = [.. Enumerable.Range(0, 1 + Math.Max(0, (int)(until - from).TotalMinutes)).Select(m => from + Duration.FromMinutes(m)).Select(at => (at, Almanac.At(spot, at))).Where(m => m.Item2.Elevation > Almanac.Horizon)];
         List<Glare> glares = [];
         foreach (var sight in Sight.All)
         {
-            List<(Instant At, double Off)> near = [.. minutes.Select(at => (at, Off(sight, Almanac.At(spot, at), bearing))).Where(m => m.Item2 <= within)];
+            List<(Instant At, double Off)> near = [.. minutes.Select(m => (m.At, Off(sight, m.Sun, bearing))).Where(m => m.Item2 <= within)];
             // the sun may come near, go, and come again
             foreach (var run in near.Select((m, i) => (m, Begin: m.At - Duration.FromMinutes(i))).GroupBy(m => m.Begin))
                 glares.Add(new(sight.Who, Moment.Of(run.First().m.At, spot.Zone, date), Moment.Of(run.Last().m.At, spot.Zone, date), run.Min(m => m.m.Off)));
         }
-        return new(spot, date, Compass.Turned(bearing), advised, layout.Measures.Source("direction advised").ToString(), within, [.. minutes.Where(at => (at - from).TotalMinutes % StepMinutes == 0).Select(Stand)], glares);
+        return new(spot, date, Compass.Turned(bearing), advised, layout.Measures.Source("direction advised").ToString(), within, [.. minutes.Where(m => (m.At - from).TotalMinutes % StepMinutes == 0).Select(Stand)], glares);
     }
 
     /// <summary>Degrees between a level line of sight and the sun's centre.</summary>
     private static double Off(Sight sight, SunPlace sun, double bearing)
     {
         const double Degree = Math.PI / 180;
-        return Math.Acos(Math.Clamp(Math.Cos((sun.Elevation + Almanac.Refraction(sun.Elevation)) * Degree) * Math.Cos((sun.Azimuth - bearing - sight.Turn) * Degree), -1, 1)) / Degree;
+        return Math.Acos(Math.Clamp(Math.Cos(sun.Seen * Degree) * Math.Cos((sun.Azimuth - bearing - sight.Turn) * Degree), -1, 1)) / Degree;
     }
 
     /// <summary>How the diamond looks, beside the direction the code advises.</summary>

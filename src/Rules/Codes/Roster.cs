@@ -17,6 +17,9 @@ public sealed class Roster
     /// <summary>The address taken when none is named: a game, the first one unless named, in its second division.</summary>
     public string UsualCode(string? game = null) => $"{game ?? Games[0]}/{Divisions[1]}";
 
+    /// <summary>A division's place among all, youngest first; -1 when there is no such division.</summary>
+    public int PlaceOf(string division) => Divisions.IndexOf(division);
+
     public Body? Body(string game, string name) =>
         Bodies.FirstOrDefault(b => b.Game == game && (Words.Same(b.Name, name) || b.Aliases.Any(a => Words.Same(a, name))));
 

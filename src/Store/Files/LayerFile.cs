@@ -25,7 +25,7 @@ public sealed class LayerFile : FileKind
         var option = new LocalOption(layer, row.Whole("version", 1, 10_000), row.Choice<OptionStatus>("status", s => s.ToString().ToLowerInvariant()), league, text, row.Needed("by", "who proposed it"), At(row));
         // a file tells the time to the second; one who reads it back has not changed the rest
         var before = layer == "" ? null : known.Store.Options.Find(layer, option.Version);
-        if (before is not null && Second(before.At) == option.At) option = option with { At = before.At };
+        if (before is not null && WholeSecond.Of(before.At) == option.At) option = option with { At = before.At };
         if (known.Book is { } book && text.Trim() != "")
         {
             var findings = new List<Finding>();
@@ -38,7 +38,6 @@ public sealed class LayerFile : FileKind
         return [option];
     }
 
-    private static DateTime Second(DateTime at) => new(at.Ticks - at.Ticks % TimeSpan.TicksPerSecond, at.Kind);
 
     private static DateTime At(Row row)
     {
