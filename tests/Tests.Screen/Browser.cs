@@ -1,3 +1,5 @@
+[assembly: AssemblyFixture(typeof(Umpirage.Tests.Screen.Browser))]
+
 namespace Umpirage.Tests.Screen;
 
 /// <summary>Debian's Chromium, started once for all tests.</summary>
@@ -34,6 +36,3 @@ public sealed class Browser : IAsyncLifetime
         playwright?.Dispose();
     }
 }
-
-[CollectionDefinition("screen", DisableParallelization = true)]
-public sealed class ScreenCollection : ICollectionFixture<Browser>;

@@ -6,10 +6,8 @@ using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
 
-[Collection("screen")]
 public class ClinicJourneysInAFile(FileDesk desk, Browser browser) : ClinicJourneys(desk, browser), IClassFixture<FileDesk>;
 
-[Collection("screen")]
 public class ClinicJourneysOnAServer(ServerDesk desk, Browser browser) : ClinicJourneys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>A drill on a phone, and the way to a certificate.</summary>

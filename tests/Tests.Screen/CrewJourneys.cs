@@ -4,10 +4,8 @@ using Umpirage.Web;
 
 namespace Umpirage.Tests.Screen;
 
-[Collection("screen")]
 public class CrewJourneysInAFile(FileDesk desk, Browser browser) : CrewJourneys(desk, browser), IClassFixture<FileDesk>;
 
-[Collection("screen")]
 public class CrewJourneysOnAServer(ServerDesk desk, Browser browser) : CrewJourneys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>What somebody who sets crews does at the desk.</summary>

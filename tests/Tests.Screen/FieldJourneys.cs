@@ -3,10 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace Umpirage.Tests.Screen;
 
-[Collection("screen")]
 public class FieldJourneysInAFile(FileDesk desk, Browser browser) : FieldJourneys(desk, browser), IClassFixture<FileDesk>;
 
-[Collection("screen")]
 public class FieldJourneysOnAServer(ServerDesk desk, Browser browser) : FieldJourneys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>What somebody does on a field before the game: gear at the plate meeting, a tape over the diamond, its plan and the sun.</summary>
@@ -135,7 +133,8 @@ public abstract class FieldJourneys(DemoDesk demo, Browser browser) : AtTheDesk(
         await Assertions.Expect(page.Locator(".ruling .lines")).ToContainTextAsync("25.863 m");
         await Assertions.Expect(Heading(page, "Who shares this diamond")).ToBeVisibleAsync();
         // the drawing came, and is one
-        Assert.True(await page.Locator("figure.plan img").First.EvaluateAsync<bool>("i => i.complete && i.naturalWidth > 0"));
+        await Assertions.Expect(page.Locator("figure.plan img").First).ToHaveJSPropertyAsync("complete", true);
+        Assert.True(await page.Locator("figure.plan img").First.EvaluateAsync<int>("i => i.naturalWidth") > 0);
         // 41.44 N 88.25 W, second at 295 degrees: the sun goes down at about 297 degrees on 16 May, straight over second (any almanac)
         await page.GetByLabel("From", new() { Exact = true }).FillAsync("18:00");
         await page.GetByLabel("Until", new() { Exact = true }).FillAsync("20:00");

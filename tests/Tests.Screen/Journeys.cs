@@ -24,10 +24,8 @@ public sealed class FileDesk() : DemoDesk(postgres: false);
 
 public sealed class ServerDesk() : DemoDesk(postgres: true);
 
-[Collection("screen")]
 public class JourneysInAFile(FileDesk desk, Browser browser) : Journeys(desk, browser), IClassFixture<FileDesk>;
 
-[Collection("screen")]
 public class JourneysOnAServer(ServerDesk desk, Browser browser) : Journeys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>What people do at the desk, in a real browser.</summary>

@@ -3,10 +3,8 @@ using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
 
-[Collection("screen")]
 public class PersonJourneysInAFile(FileDesk desk, Browser browser) : PersonJourneys(desk, browser), IClassFixture<FileDesk>;
 
-[Collection("screen")]
 public class PersonJourneysOnAServer(ServerDesk desk, Browser browser) : PersonJourneys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>A crew missing beside the field, an umpire's own games, a swap, and a minor's bad day.</summary>

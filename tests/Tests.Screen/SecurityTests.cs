@@ -7,7 +7,6 @@ using Umpirage.Web;
 namespace Umpirage.Tests.Screen;
 
 /// <summary>Each role at each door and each record of the demonstration; what leaks; forms from elsewhere; headers; the trail.</summary>
-[Collection("screen")]
 public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
 {
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>

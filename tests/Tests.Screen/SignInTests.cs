@@ -4,7 +4,6 @@ using System.Text.RegularExpressions;
 namespace Umpirage.Tests.Screen;
 
 /// <summary>A district's own desk: the first run, passwords, lock-out, limits, passkeys.</summary>
-[Collection("screen")]
 public partial class SignInTests(Browser browser)
 {
     private const string Password = "a long enough pass phrase";

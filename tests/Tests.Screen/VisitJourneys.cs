@@ -2,10 +2,8 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Umpirage.Tests.Screen;
 
-[Collection("screen")]
 public class VisitJourneysInAFile(FileDesk desk, Browser browser) : VisitJourneys(desk, browser), IClassFixture<FileDesk>;
 
-[Collection("screen")]
 public class VisitJourneysOnAServer(ServerDesk desk, Browser browser) : VisitJourneys(desk, browser), IClassFixture<ServerDesk>;
 
 /// <summary>Who evaluates and who is evaluated, whom to watch next, and whether there are enough.</summary>

@@ -39,6 +39,7 @@ public static class CardMaker
         CardItem.Fixed f => [f.Part],
         CardItem.Value v => v.Spoken.Say(making.Code.Code) is { } words ? [new CardPart.Line(words)] : [],
         CardItem.Made m => Makers.All[m.Name](making),
+        CardItem.Before b => [new CardPart.Line($"{ClockParts.At(making.Game.Game.Start.AddMinutes(-b.Minutes))} {b.Words}", Strong: true)],
         CardItem.Faults f => FaultsOf(making, f),
         _ => throw new NotSupportedException(item.GetType().Name),
     };

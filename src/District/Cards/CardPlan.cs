@@ -24,6 +24,9 @@ public abstract record CardItem
     /// <summary>Something worked out for the game, by its name.</summary>
     public sealed record Made(string Name) : CardItem;
 
+    /// <summary>What is done so many minutes before the game starts, told by the time of the day.</summary>
+    public sealed record Before(int Minutes, string Words) : CardItem;
+
     /// <summary>What is wrong with a piece of gear under the code: the values of one fact that do not pass.</summary>
     public sealed record Faults(string Sheet, string Fact, string Words) : CardItem;
 }

@@ -8,7 +8,7 @@ namespace Umpirage.District.Cards;
 /// <summary>Reads a card's plan, every fault at once. The lines are shown in codes/CARDS.md.</summary>
 public static class CardPlanReader
 {
-    private const string Form = "write 'Part: heading', 'Side', 'Order', 'say: …', 'strong: …', 'tick: … | …', 'write 2: …', 'blank 9 rows of 8 mm: column 3 | column 1', 'and …' to go on in the same line, 'make: name', 'caution: name', 'faults: sheet, fact = words' or 'sheet: value = words'";
+    private const string Form = "write 'Part: heading', 'Side', 'Order', 'say: …', 'strong: …', 'tick: … | …', 'write 2: …', 'before 30: …', 'blank 9 rows of 8 mm: column 3 | column 1', 'and …' to go on in the same line, 'make: name', 'caution: name', 'faults: sheet, fact = words' or 'sheet: value = words'";
 
     /// <summary>Null when a line cannot be read; findings say why.</summary>
     public static CardPlan? Read(string file, string text, Codebook book, List<Finding> findings)
@@ -52,6 +52,10 @@ public static class CardPlanReader
                     if (h == "write") items.Add(new CardItem.Fixed(new CardPart.Write(rest)));
                     else if (int.TryParse(h[6..], NumberStyles.None, CultureInfo.InvariantCulture, out var lines) && lines is > 0 and <= 20) items.Add(new CardItem.Fixed(new CardPart.Write(rest, lines)));
                     else Fault(line, $"'{h}' says no number of lines from 1 to 20; write 'write 2: …'");
+                    break;
+                case var h when h.StartsWith("before ", StringComparison.Ordinal):
+                    if (int.TryParse(h[7..], NumberStyles.None, CultureInfo.InvariantCulture, out var minutes) && minutes is > 0 and <= 240) items.Add(new CardItem.Before(minutes, rest));
+                    else Fault(line, $"'{h}' says no number of minutes from 1 to 240; write 'before 30: …'");
                     break;
                 case var h when h.StartsWith("blank ", StringComparison.Ordinal): if (Blank(h, rest, m => Fault(line, m)) is { } grid) items.Add(new CardItem.Fixed(grid)); break;
                 default:

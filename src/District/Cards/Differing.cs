@@ -57,7 +57,16 @@ internal static class Differing
         var now = spoken.Value(here);
         var differing = others.Select(o => (Other: o, Value: spoken.Value(o.Code))).Where(o => o.Value is { } v && now is { } n && !Same(n, v)).ToList();
         if (differing.Count == 0) return null;
-        return (string.Join("; ", differing.GroupBy(d => d.Value!.Value.Word).Select(g => $"{Words.And([.. g.Select(d => d.Other.Name)])}: {g.Key}")), differing.Any(d => d.Other.Today));
+        return (string.Join("; ", differing.GroupBy(d => d.Value!.Value.Word).Select(g => $"{Words.And([.. g.Select(d => d.Other.Name)])}: {Theirs(spoken, here, g.First().Other.Code)}")), differing.Any(d => d.Other.Today));
+    }
+
+    /// <summary>The other code's value; a bare yes or no is put in the plan's words, without those that both begin with.</summary>
+    private static string Theirs(Spoken spoken, Code here, Code other)
+    {
+        var value = spoken.Value(other)!.Value.Word;
+        if (value is not ("yes" or "no") || spoken.Say(other) is not { } said) return value;
+        var begun = said[..(said.IndexOf(": ", StringComparison.Ordinal) is >= 0 and var colon ? colon + 2 : 0)];
+        return begun != "" && spoken.Say(here)!.StartsWith(begun, StringComparison.Ordinal) ? said[begun.Length..] : char.IsUpper(said[1]) ? said : char.ToLowerInvariant(said[0]) + said[1..];
     }
 
     private static bool Same((string Word, Quantity? Quantity, string Layer) a, (string Word, Quantity? Quantity, string Layer) b) =>

@@ -24,12 +24,20 @@ internal static class FieldParts
     public static IEnumerable<CardPart> Marks(Making m)
     {
         if (m.Code.Field(m.Findings) is not { } layout) yield break;
-        string Length(string parameter) => layout.Measures.Length(parameter) is { } feet ? Tape.Told(feet) : "none";
-        yield return new CardPart.Grid([new("Chalk", 3), new("Measure", 3)],
-        [
-            ["batter's box", $"{Length("batter's box length")} x {Length("batter's box width")}, {Length("batter's box gap from the plate")} from the plate"],
-            ["pitcher's circle, radius", Length("circle radius")], ["pitcher's plate", $"{Length("pitcher's plate length")} x {Length("pitcher's plate width")}"],
-            ["lane to first", $"last {Length("lane length")}, {Length("lane width")} wide"], ["on-deck circle", $"{Length("on-deck circle across")} across, {Length("on-deck circle from home")} from home"],
-        ]);
+        var measures = layout.Measures;
+        string Told(string parameter) => Tape.Told(measures.Feet(parameter));
+        var behind = measures.Word("catcher's box measured from") == "point of home" ? "point of home" : "batter's boxes";
+        var rows = new List<IReadOnlyList<string>>
+        {
+            new[] { "batter's box", $"{Told("batter's box length")} x {Told("batter's box width")}, {Told("batter's box gap from the plate")} from the plate, {Told("batter's box reach ahead of the plate's centre")} ahead of its middle" },
+            new[] { "catcher's box", $"{Told("catcher's box depth")} back from the {behind}, {(measures.Length("catcher's box width") is { } wide ? $"{Tape.Told(wide)} wide" : "between the base lines run on")}" },
+        };
+        // baseball has no circle, and softball a line for a coach's box
+        if (measures.Length("circle radius") is { } radius) rows.Add(["pitcher's circle", $"{Tape.Told(radius)} from the middle of the plate's front edge"]);
+        rows.Add(["pitcher's plate", $"{Told("pitcher's plate length")} x {Told("pitcher's plate width")}"]);
+        rows.Add(["lane to first", $"last {Told("lane length")}, {Told("lane width")} wide"]);
+        rows.Add([measures.Length("coach's box depth") is null ? "coach's line" : "coach's box", $"{Told("coach's box length")}{(measures.Length("coach's box depth") is { } deep ? $" x {Tape.Told(deep)}" : "")}, {Told("coach's box distance from the line")} outside the foul line"]);
+        rows.Add(["on-deck circle", $"{Told("on-deck circle across")} across, {Told("on-deck circle from home")} from home"]);
+        yield return new CardPart.Grid([new("Mark", 2), new("Measure", 4)], rows);
     }
 }

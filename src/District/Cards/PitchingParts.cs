@@ -13,7 +13,7 @@ internal static class PitchingParts
         {
             yield return new CardPart.Heading(staff.Team);
             if (staff.Arms.Count == 0) { yield return new CardPart.Line("No roster is on record."); continue; }
-            yield return new CardPart.Grid([new("#", 0.7), new("Pitcher", 2.1), new("May pitch?", 1.9), new("Left today, or why not", 3.6), new("Counted today", 2)], [.. staff.Arms.Select(Row)], Tall: 6);
+            yield return new CardPart.Grid([new("#", 0.7), new("Pitcher", 2.1), new("May pitch?", 1.9), new("Left today, or why not", 3.6), new("Counted today", 2)], [.. staff.Arms.Select(Row)], Tall: 5.5);
         }
     }
 

@@ -8,6 +8,9 @@ namespace Umpirage.District.Cards;
 /// <summary>Heat and light on the day of a game.</summary>
 internal static class WeatherParts
 {
+    /// <summary>Minutes between the planned end and sunset that need no word on a card.</summary>
+    private const int Plenty = 120;
+
     public static IEnumerable<CardPart> LastLight(Making m)
     {
         var spot = Spot(m);
@@ -18,6 +21,8 @@ internal static class WeatherParts
         if (m.Game.Diamond.Lit || day.Set.At is not { } set || m.Sheet("playing hours")?.Number("planned length") is not { } planned) yield break;
         var over = m.Game.Game.Start.AddMinutes(planned);
         var left = (int)Math.Floor((set.InZone(zone).ToDateTimeUnspecified() - over).TotalMinutes);
+        // with hours to spare the light is nobody's worry
+        if (left > Plenty) yield break;
         yield return new CardPart.Line(left >= 0 ? $"By its planned {planned} min the game is over at {ClockParts.At(over)}, {left} min before sunset." : $"By its planned {planned} min the game is over at {ClockParts.At(over)}, {-left} min after sunset: it may not be finished today.", Strong: left < 0);
     }
 

@@ -29,6 +29,7 @@ public class PlanTests
             faults: bat, bat conditions = {list}
             blank 99 rows of 2 mm: name
             write 40: much
+            before noon: rest
             nonsense
             """, Shelf.Codes, findings);
         Assert.Null(plan);
@@ -43,9 +44,10 @@ public class PlanTests
             "bad.card, line 9: the sheet 'bat' has no fact 'bat conditions'; did you mean 'bat condition'?",
             "bad.card, line 10: write 'blank 9 rows of 8 mm: column 3 | column 1'; 1 to 40 rows of 4 to 30 mm",
             "bad.card, line 11: 'write 40' says no number of lines from 1 to 20; write 'write 2: …'",
-        ], findings.Take(9).Select(f => f.ToString()));
-        Assert.StartsWith("bad.card, line 12: cannot read 'nonsense'; write 'Part: heading'", findings[9].ToString());
-        Assert.Equal(10, findings.Count);
+            "bad.card, line 12: 'before noon' says no number of minutes from 1 to 240; write 'before 30: …'",
+        ], findings.Take(10).Select(f => f.ToString()));
+        Assert.StartsWith("bad.card, line 13: cannot read 'nonsense'; write 'Part: heading'", findings[10].ToString());
+        Assert.Equal(11, findings.Count);
     }
 
     [Fact]
@@ -69,11 +71,12 @@ public class PlanTests
             time limit: no new inning after = After {time}, {number}, {value}. | none = No limit.
             and regulation game: full game = {value}.
             balk: known = - | yes = Balks. | no = No balks.
+            before 30: Be there.
             """, Shelf.Codes, findings)!;
         Assert.Empty(findings);
         string[] Said(string game) => [.. Deck.Make(plan, Deck.Game(game)).Parts.Select(p => p switch { CardPart.Line l => l.Words, CardPart.Heading h => h.Words, _ => "" })];
         // 105 min and 6 innings in the district's baseball, 100 min in the game at Tarnholt (codes/layers, codes/sheets)
-        Assert.Equal(["Time", "After 1:45, 105, 105 min. 6 innings.", "Balks."], Said("S-F4"));
-        Assert.Equal(["Time", "After 1:40, 100, 100 min. 6 innings.", "No balks."], Said("S-F6"));
+        Assert.Equal(["Time", "After 1:45, 105, 105 min. 6 innings.", "Balks.", "17:00 Be there."], Said("S-F4"));
+        Assert.Equal(["Time", "After 1:40, 100, 100 min. 6 innings.", "No balks.", "18:30 Be there."], Said("S-F6"));
     }
 }
