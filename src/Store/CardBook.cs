@@ -11,9 +11,10 @@ namespace Umpirage.Store;
 /// <summary>What a reader of cards may have on them beside what is open to everybody.</summary>
 /// <param name="Crew">The crew, and whether by full name; a minor is a given name and a letter at most.</param>
 /// <param name="Pitchers">Who may pitch.</param>
-public sealed record CardReader(bool Crew, bool FullNames, bool Pitchers)
+/// <param name="Sight">How far the reader sees crews.</param>
+public sealed record CardReader(bool Crew, bool FullNames, bool Pitchers, CrewSight Sight)
 {
-    public static CardReader All { get; } = new(true, true, true);
+    public static CardReader All { get; } = new(true, true, true, CrewSight.All);
 
     /// <summary>Whether a card may be handed out at all: one that names the crew or pitchers, only to whom they may be named.</summary>
     public bool May(CardPlan plan) => (Crew || !plan.Makes(CardPlan.OfCrew)) && (Pitchers || !plan.Makes(CardPlan.OfPitchers));
@@ -29,12 +30,12 @@ public static class CardBook
     {
         var (home, visitor, division, diamond) = (store.Teams.Find(game.Home)!, store.Teams.Find(game.Visitor)!, store.Divisions.Find(game.Division)!, store.Diamonds.Find(game.Diamond)!);
         var (hosts, guests) = (store.Leagues.Find(home.League)!, store.Leagues.Find(visitor.League)!);
-        var seats = store.Assignments.AsNoTracking().Where(a => a.Game == game.Key).ToList();
+        var seats = reader.Sight.Of(store, [game]);
         return new(game, division, visitor, home, guests, hosts, diamond, store.Parks.Find(diamond.Park)!, store.District.AsNoTracking().Single().Zone, GameCode.Of(store, codes.Book, game))
         {
             Benches = hosts.Key == guests.Key ? [] : [.. new[] { guests, hosts }.Select(l => (l.Name, Governing.Code(codes.Book, division, l, l)))],
-            Usual = UsedTo(store, codes, game, division, seats),
-            Crew = reader.Crew ? [.. seats.OrderBy(s => Place(s.Place)).Select(s => Seat(store, game, s, reader.FullNames))] : [],
+            Usual = UsedTo(store, codes, game, division, seats, reader.Sight),
+            Crew = reader.Crew ? [.. seats.OrderBy(s => Place(s.Place)).Select(s => Seat(store, game, s, reader))] : [],
             Coordinator = reader.Crew ? store.People.Where(p => store.Coordinations.Any(c => c.Game == game.Key && c.Person == p.Key)).AsEnumerable().Select(p => reader.FullNames ? p.ListName : p.Given).FirstOrDefault() : null,
             Staffs = reader.Pitchers ? [.. PitchingBook.Of(store, codes.Pitching, game.Day, [game.Visitor, game.Home], game.Key, costs: false).OrderBy(s => s.Team.Key == game.Visitor ? 0 : 1)
                 .Select(s => new CardStaff(s.Team.Name, [.. s.Arms.Select(a => new CardArm(a.Place.Jersey, a.Name, a.Answer))]))] : [],
@@ -44,12 +45,12 @@ public static class CardBook
     private static int Place(string place) => CrewPlace.All.TakeWhile(p => p != place).Count();
 
     /// <summary>The divisions that the plate umpire worked of late, the most worked first; then the one next to this among those of its game, and those of the other game nearest in age.</summary>
-    private static IReadOnlyList<(string Name, string Address)> UsedTo(DistrictStore store, CardCodes codes, ScheduledGame game, Division division, List<Assignment> seats)
+    private static IReadOnlyList<(string Name, string Address)> UsedTo(DistrictStore store, CardCodes codes, ScheduledGame game, Division division, IReadOnlyList<Assignment> seats, CrewSight sight)
     {
         var divisions = store.Divisions.AsNoTracking().Where(d => d.Crew > 0).AsEnumerable().OrderBy(d => Age(codes, d)).ThenBy(d => d.Key, StringComparer.Ordinal).ToList();
         var plate = seats.FirstOrDefault(s => s.Place == CrewPlace.Plate)?.Person;
-        var from = game.Start.AddDays(-Season);
-        List<string> worked = plate is null ? [] : [.. store.Games.Where(g => g.Start < game.Start && g.Start > from && g.Division != game.Division && store.Assignments.Any(a => a.Game == g.Key && a.Person == plate))
+        var (from, until) = (game.Start.AddDays(-Season), sight.Now < game.Start ? sight.Now.Value : game.Start);
+        List<string> worked = plate is null ? [] : [.. store.Games.Where(g => g.Start < until && g.Start > from && g.Division != game.Division && store.Assignments.Any(a => a.Game == g.Key && a.Person == plate))
             .GroupBy(g => g.Division).Select(g => new { g.Key, Count = g.Count() }).AsEnumerable().OrderByDescending(g => g.Count).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key)];
         return [.. worked.Select(w => divisions.FirstOrDefault(d => d.Key == w)).Append(Next(divisions, division)).Append(Beside(divisions, division)).OfType<Division>().Where(d => d.Code != division.Code).DistinctBy(d => d.Code).Select(d => (d.Key, d.Code))];
     }
@@ -70,11 +71,12 @@ public static class CardBook
         return same.Count < 2 ? null : same[at > 0 ? at - 1 : at + 1];
     }
 
-    private static CardSeat Seat(DistrictStore store, ScheduledGame game, Assignment seat, bool full)
+    private static CardSeat Seat(DistrictStore store, ScheduledGame game, Assignment seat, CardReader reader)
     {
         if (seat.Person is null || store.People.Find(seat.Person) is not { } person) return new(seat.Place, null, false, null);
         var (start, end) = (game.Start.Date, game.Start);
-        var before = store.Games.AsNoTracking().Where(g => g.Start >= start && g.Start < end && store.Assignments.Any(a => a.Game == g.Key && a.Person == seat.Person)).AsEnumerable().Where(g => g.Stands).OrderBy(g => g.Start).LastOrDefault();
-        return new(seat.Place, full ? person.ListName : person.Given, person.IsMinor, before is null ? null : $"before it: {before.Start:H:mm} on {store.Diamonds.Find(before.Diamond)!.Name}");
+        var earlier = store.Games.AsNoTracking().Where(g => g.Start >= start && g.Start < end).AsEnumerable().Where(g => g.Stands).ToDictionary(g => g.Key);
+        var before = reader.Sight.Of(store, earlier.Values).Where(a => a.Person == seat.Person).Select(a => earlier[a.Game]).MaxBy(g => g.Start);
+        return new(seat.Place, reader.FullNames ? person.ListName : person.Given, person.IsMinor, before is null ? null : $"before it: {before.Start:H:mm} on {store.Diamonds.Find(before.Diamond)!.Name}");
     }
 }

@@ -29,6 +29,14 @@ public static class Publishing
         return (at, faults);
     }
 
+    /// <summary>Counts changed places of published games as told, since those concerned know: they said yes to a swap, or came when they were called.</summary>
+    public static void Tell(DistrictStore store, IReadOnlyList<Assignment> changed)
+    {
+        var at = WholeSecond.Now;
+        foreach (var place in changed.Where(c => store.Published.Any(p => p.Game == c.Game)))
+            if (store.Games.Find(place.Game) is { } game) store.Put(new PublishedPlace(place.Game, place.Place, at, place.Person, game.Diamond, game.Start));
+    }
+
     /// <summary>Freezes the crews of games, or thaws them. Returns faults; with any nothing is done.</summary>
     public static IReadOnlyList<string> Freeze(DistrictStore store, IReadOnlyCollection<string> games, bool freeze) => Whole.Of(store, faults =>
     {

@@ -2,6 +2,7 @@ using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 using Microsoft.EntityFrameworkCore.Storage;
+using Umpirage.District.Crews;
 using Umpirage.District.Demo;
 using Umpirage.Store.Files;
 
@@ -39,6 +40,14 @@ public static class Seed
         foreach (var file in DemoFiles)
             if (Import.Run(store, FileKind.Named(file.Split('/')[1])!, Encoding.UTF8.GetBytes(text($"{file}.csv")), dryRun: false) is { Fine: false } faulty)
                 throw new InvalidDataException($"demo/oslemoor/{file}.csv, {faulty.Faults[0]}");
+        Put(store, Told(store));
+    }
+
+    /// <summary>The crews of the Saturday, published three evenings before; for games further ahead none are made yet.</summary>
+    private static IEnumerable<PublishedPlace> Told(DistrictStore store)
+    {
+        var records = CrewReader.Read(store);
+        return Published.Of([]).Against(records, records.Games.Where(g => g.Day == DateOnly.FromDateTime(Oslemoor.Now)), DateTime.SpecifyKind(Oslemoor.Now.Date.AddDays(-2), DateTimeKind.Utc)).Select(c => c.Now);
     }
 
     private static int Fill(DistrictStore store, IEntityType type, IEnumerable<object> records)

@@ -16,7 +16,9 @@ public static class Swapping
     public static (AskedSwap? Swap, SwapCheck Check, IReadOnlyList<FieldFault> Faults) Ask(DistrictStore store, AskedSwap swap, Viewer asks, DateTime now)
     {
         var faults = new List<FieldFault>();
-        var check = SwapCheck.Of(Plan(store), swap, now);
+        // who does not set crews asks about places that were published, and hears of no others
+        var check = SwapCheck.Of(Plan(store, CrewSight.Of(asks, now)), swap, now);
+        if (check.Stale.Count == 0) check = SwapCheck.Of(Plan(store, CrewSight.All), swap, now);
         var person = store.People.Find(swap.Person);
         if (person is null || !(asks.Person?.Key == swap.Person || asks.AnswersFor(person))) faults.Add(new("person", swap.Person, "yourself, or a child you answer for"));
         if (store.Swaps.AsNoTracking().Where(s => s.Game == swap.Game && s.Place == swap.Place).AsEnumerable().Any(s => s.IsOpen && (s.Game, s.Place, s.Other, s.OtherGame, s.OtherPlace) == (swap.Game, swap.Place, swap.Other, swap.OtherGame, swap.OtherPlace))) faults.Add(new("swap", "asked already", "one that does not wait for an answer yet"));
@@ -35,7 +37,7 @@ public static class Swapping
         var (own, other) = (answers.AnswersFor(store.People.Find(swap.Person)!), answers.AnswersFor(store.People.Find(swap.Other)!));
         if (!own && !other) { faults.Add(new("answer", answers.Person?.ListName ?? "nobody", "one of the two umpires; for a minor a guardian")); return; }
         if (!yes) { store.Put(swap with { State = SwapState.Declined, DecidedBy = answers.Person!.Key }); return; }
-        var check = SwapCheck.Of(Plan(store), swap, now);
+        var check = SwapCheck.Of(Plan(store, CrewSight.All), swap, now);
         if (!check.May) { faults.AddRange(Told(check, answers)); return; }
         store.Put(swap with { Yes = own ? answers.Person!.Key : swap.Yes, OtherYes = other ? answers.Person!.Key : swap.OtherYes });
     });
@@ -54,10 +56,12 @@ public static class Swapping
         if (Open(store, key, faults) is not { } swap) return;
         if (!yes) { store.Put(swap with { State = SwapState.Refused, DecidedBy = assigner.Person!.Key }); return; }
         if (!swap.IsAgreed) { faults.Add(new("swap", key, "one to which both sides said yes")); return; }
-        var check = SwapCheck.Of(Plan(store), swap, now);
+        var check = SwapCheck.Of(Plan(store, CrewSight.All), swap, now);
         if (!check.May) { faults.AddRange(Told(check, null)); return; }
-        store.Put(new Assignment(swap.Game, swap.Place, swap.Other));
-        if (swap.OtherGame is { } game && swap.OtherPlace is { } place) store.Put(new Assignment(game, place, swap.Person));
+        List<Assignment> changed = [new(swap.Game, swap.Place, swap.Other)];
+        if (swap.OtherGame is { } game && swap.OtherPlace is { } place) changed.Add(new(game, place, swap.Person));
+        changed.ForEach(store.Put);
+        Publishing.Tell(store, changed);
         store.Put(swap with { State = SwapState.Confirmed, DecidedBy = assigner.Person!.Key });
     });
 
@@ -79,7 +83,7 @@ public static class Swapping
 
     public static string StateWord(SwapState state) => state switch { SwapState.Asked => "asked", SwapState.Declined => "declined", SwapState.TakenBack => "taken back", SwapState.Refused => "refused", _ => "confirmed" };
 
-    private static CrewPlan Plan(DistrictStore store) => CrewPlan.Of(CrewReader.Kept(store), UmpiresCodes.For(store.Codes!()), alsoPast: true);
+    private static CrewPlan Plan(DistrictStore store, CrewSight sight) => CrewPlan.Of(sight.Of(CrewReader.Read(store)), UmpiresCodes.For(store.Codes!()), alsoPast: true);
 
     private static List<FieldFault> Whole(DistrictStore store, Action<List<FieldFault>> deed)
     {

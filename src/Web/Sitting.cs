@@ -14,6 +14,9 @@ public sealed class Sitting(DistrictStore store, Settings settings, IHttpContext
     private DistrictFacts? district;
 
     public Viewer Viewer => viewer ??= Find();
+    /// <summary>How far who sits here sees crews.</summary>
+    public CrewSight Sight => CrewSight.Of(Viewer, Now);
+
     public bool Demo => settings.Demo;
     public DistrictFacts District => district ??= store.District.AsNoTracking().FirstOrDefault() ?? new(DistrictFacts.Only, "New district", "Etc/UTC", 0, 0);
 

@@ -41,6 +41,15 @@ public sealed class Published
         return changes;
     }
 
+    /// <summary>Places as umpires know them: of a game that lies ahead what was published of it, of one that began what is on record.</summary>
+    /// <param name="now">The district's clock.</param>
+    public IEnumerable<Assignment> Known(IEnumerable<ScheduledGame> of, IEnumerable<Assignment> onRecord, DateTime now)
+    {
+        var begun = of.ToLookup(g => g.Start <= now, g => g.Key);
+        var (past, ahead) = (begun[true].ToHashSet(), begun[false].ToHashSet());
+        return onRecord.Where(a => past.Contains(a.Game)).Concat(Places.Where(p => ahead.Contains(p.Game)).Select(p => new Assignment(p.Game, p.Place, p.Person)));
+    }
+
     /// <summary>The plan with the crews of published games as people were told of them: what a search changes as little as it can.</summary>
     public static CrewPlan Standing(CrewPlan plan)
     {

@@ -14,7 +14,7 @@ internal static class CallDeeds
             var faults = new List<string>();
             var heat = HeatTyped.Read(null, null, form["heat"], faults);
             if (store.Games.Find(key) is not { IsAhead: true } known) return Results.NotFound();
-            var plan = CrewDesk.Plan(store, shelf, heat is { } f ? (known.Day, f) : null);
+            var plan = CrewDesk.Plan(store, shelf, sitting.Sight, heat is { } f ? (known.Day, f) : null);
             var game = plan.Game(key)!;
             var minutes = form.Where(v => v.Key.StartsWith(CallSheet.MinutesOf, StringComparison.Ordinal)).Select(v => (Person: v.Key[CallSheet.MinutesOf.Length..], Minutes: Reached.Minutes(Typed.Cut(v.Value, 20)))).Where(v => v.Minutes is not null);
             var calling = new Calling(Minutes: minutes.DistinctBy(v => v.Person).ToDictionary(v => v.Person, v => v.Minutes!.Value));
@@ -33,7 +33,8 @@ internal static class CallDeeds
             told.AddRange(faults.Select(x => new FieldFault("heat", x, "a heat index")));
             if (told.Count > 0) return Doors.Faulty(told);
             store.Actor = sitting.Actor;
-            foreach (var place in given) store.Put(place);
+            given.ForEach(store.Put);
+            Publishing.Tell(store, given);
             try { store.SaveChanges(); }
             catch (UnsafeCrewException unsafeCrew) { return Doors.Faulty([new("crew", unsafeCrew.Message, "a crew that keeps every safety rule")]); }
             return Results.Redirect($"/crews/game/{Uri.EscapeDataString(key)}");

@@ -16,7 +16,7 @@ internal static class CardFiles
 
     private static IResult Pdf(string key, string card, Sitting sitting, Shelf shelf, DistrictStore store)
     {
-        if (GameCards.Of(store, shelf, sitting.Viewer, key, plans => plans.Where(p => card == All || p.Name == card)) is not var (game, _, asked)) return Results.NotFound();
+        if (GameCards.Of(store, shelf, sitting.Viewer, sitting.Sight, key, plans => plans.Where(p => card == All || p.Name == card)) is not var (game, _, asked)) return Results.NotFound();
         var findings = new List<Finding>();
         var cards = asked.Select(p => GameCards.Make(shelf, p, game, findings)).OfType<Card>().ToList();
         if (asked.Count == 0) return Results.NotFound();

@@ -15,7 +15,7 @@ internal static class CrewDeeds
     {
         app.MapPost("/crews/place", ([FromForm] string game, [FromForm] string place, [FromForm] string? person, [FromForm] string? was, [FromForm] string? anyway, [FromForm] string? back, Sitting sitting, Shelf shelf, DistrictStore store) =>
         {
-            var plan = CrewDesk.Plan(store, shelf);
+            var plan = CrewDesk.Plan(store, shelf, sitting.Sight);
             if (plan.Game(game) is not { } asked) return Doors.Faulty("game", game, "a game that is to be played, or was");
             List<string> places = [.. CrewPlace.Of(asked.Division), .. plan.CrewOf(asked).Select(s => s.Place)];
             if (!places.Contains(place)) return Doors.Faulty("place", place, Words.Or([.. places.Distinct()]));

@@ -160,7 +160,7 @@ public class ContentTests
     [Fact]
     public void Crew_and_pitchers_go_only_to_whom_they_may_be_named()
     {
-        var open = new CardReader(false, false, false);
+        var open = new CardReader(false, false, false, CrewSight.All);
         var game = Deck.Game("W06-BB910-12", open);
         Assert.Empty(game.Crew);
         Assert.Empty(game.Staffs);

@@ -1,4 +1,5 @@
 using Umpirage.District.Calendar;
+using Umpirage.District.Crews;
 using Umpirage.District.People;
 using Umpirage.Store;
 
@@ -7,7 +8,7 @@ namespace Umpirage.Tests.Store;
 /// <summary>A swap goes through three hands; nothing changes before the last, and each looks anew.</summary>
 public class SwappingTests
 {
-    private static readonly DateTime Morning = Crews.Town.At(7);
+    private static readonly DateTime Morning = Crews.Town.At(7), Told = new(2026, 5, 10, 0, 0, 0, DateTimeKind.Utc);
 
     /// <summary>Ann at the plate and Ben on the bases in the morning; Dan, 14, on the youth base at noon with Eve as coordinator; Gil answers for Dan and Cora.</summary>
     private static OwnStore Town(Kept kept)
@@ -21,6 +22,7 @@ public class SwappingTests
             Crews.Town.Game("m", Crews.Town.At(9), "BB 11-12"), Crews.Town.Game("n", Crews.Town.At(12)), new Coordination("n", "eve"),
             new Assignment("m", "plate", "ann"), new Assignment("m", "base", "ben"), new Assignment("n", "youth base", "dan"), new Assignment("n", "plate", "ben"),
         ]);
+        Seed.Put(store, Published.Of([]).Against(CrewReader.Read(store), store.Games, Told).Select(c => c.Now));
         return own;
     }
 
@@ -64,6 +66,8 @@ public class SwappingTests
         Assert.Equal("ann", Sits(own, "m", "plate"));
         using (var store = Open(own)) Assert.Empty(Swapping.Decide(store, key, true, As(store, "eve"), Morning));
         Assert.Equal(("ben", "ann"), (Sits(own, "m", "plate"), Sits(own, "m", "base")));
+        // both know it, so it counts as told: their pages and calendars have it at once
+        using (var store = Open(own)) Assert.Equal(("ben", "ann"), (Published.Of(store.Published).Find("m", "plate")!.Person, Published.Of(store.Published).Find("m", "base")!.Person));
         using (var store = Open(own)) Assert.Contains("confirmed", Swapping.TakeBack(store, key, As(store, "ann")).Single().ToString());
         using (var store = Open(own)) Assert.Contains(store.Trail.AsEnumerable(), t => t is { What: "AskedSwap", Deed: "changed" } && t.After!.Contains("Confirmed", StringComparison.Ordinal));
     }
@@ -85,6 +89,30 @@ public class SwappingTests
         using (var store = Open(own)) Assert.Contains("began at 9:00", Swapping.Decide(store, key, true, As(store, "eve"), Crews.Town.At(9, 1)).First().ToString());
         using (var store = Open(own)) Assert.True(store.Swaps.Find(key)!.IsOpen);
         using (var store = Open(own)) { Assert.Empty(Swapping.Decide(store, key, false, As(store, "eve"), Morning)); Assert.Equal(SwapState.Refused, store.Swaps.Find(key)!.State); }
+    }
+
+    /// <summary>Who asks about a place that is a draft hears the same as of one that nobody has.</summary>
+    [Theory, InlineData(Kept.Sqlite), InlineData(Kept.Postgres)]
+    public void A_place_that_was_not_published_is_no_place_to_swap(Kept kept)
+    {
+        using var own = Town(kept);
+        using (var store = own.Open())
+        {
+            store.AddRange(Crews.Town.Game("d", Crews.Town.At(15), "BB 11-12"), new Assignment("d", "plate", "ann"));
+            store.SaveChanges();
+        }
+        using (var store = Open(own))
+        {
+            var (none, check, _) = Swapping.Ask(store, Asked("ann", "d", "plate", "ben"), As(store, "ann"), Morning);
+            Assert.Null(none);
+            Assert.EndsWith("it is open", Assert.Single(check.Stale));
+        }
+        using (var store = Open(own))
+        {
+            store.AddRange(Published.Of([]).Against(CrewReader.Read(store), store.Games.Where(g => g.Key == "d"), Told).Select(c => c.Now));
+            store.SaveChanges();
+        }
+        using (var store = Open(own)) Assert.NotNull(Swapping.Ask(store, Asked("ann", "d", "plate", "ben"), As(store, "ann"), Morning).Swap);
     }
 
     [Theory, InlineData(Kept.Sqlite), InlineData(Kept.Postgres)]
