@@ -5,13 +5,15 @@ using Umpirage.Rules.Plays;
 
 namespace Umpirage.Web;
 
-/// <summary>Which lesson is asked for: the code they know, the code they learn, who they are, and minutes.</summary>
-public sealed record LessonAsk(string One, string Two, string Audience, int Minutes)
+/// <summary>Which lesson is asked for: the code they know, the code they learn, who they are, and minutes; and, with ';' between, the subjects it is cut to, if any.</summary>
+public sealed record LessonAsk(string One, string Two, string Audience, int Minutes, string Subject = "")
 {
     public const int Fewest = 10, Most = 240;
 
     /// <summary>The same as the end of an address.</summary>
-    public string Query => $"one={Uri.EscapeDataString(One)}&two={Uri.EscapeDataString(Two)}&audience={Uri.EscapeDataString(Audience)}&minutes={Minutes}";
+    public string Query => $"one={Uri.EscapeDataString(One)}&two={Uri.EscapeDataString(Two)}&audience={Uri.EscapeDataString(Audience)}&minutes={Minutes}{(Subject == "" ? "" : $"&subject={Uri.EscapeDataString(Subject)}")}";
+
+    public IReadOnlyList<string> Subjects => Subject.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 }
 
 /// <summary>
@@ -52,7 +54,7 @@ public sealed class Lessons(Settings settings, Shelf shelf)
         {
             var found = new List<Finding>();
             var edits = InstructorFile.Read("your notes", own, found);
-            return (edits is null ? null : LessonMaker.Of(Syllabus, here, there, ask.Audience, edits, found, ask.Minutes), found);
+            return (edits is null ? null : LessonMaker.Of(Syllabus, here, there, ask.Audience, edits, found, ask.Minutes, ask.Subjects), found);
         });
         faults.AddRange(findings.Select(f => f.ToString()));
         return lesson;
@@ -71,7 +73,7 @@ public sealed class Lessons(Settings settings, Shelf shelf)
             var found = new List<Finding>();
             var edits = InstructorFile.Read("your notes", own, found);
             var (here, there) = (Casebook.Code(shelf.Book, ask.One, day, faults.Add), Casebook.Code(shelf.Book, ask.Two, day, faults.Add));
-            var lesson = edits is null || here is null || there is null ? null : LessonMaker.Of(Syllabus, here, there, ask.Audience, wish is null ? edits : edits.With(wish), found, ask.Minutes);
+            var lesson = edits is null || here is null || there is null ? null : LessonMaker.Of(Syllabus, here, there, ask.Audience, wish is null ? edits : edits.With(wish), found, ask.Minutes, ask.Subjects);
             faults.AddRange(found.Select(f => f.ToString()));
             if (lesson is null) return false;
             Directory.CreateDirectory(settings.Lessons);
@@ -85,6 +87,6 @@ public sealed class Lessons(Settings settings, Shelf shelf)
     /// <summary>A short name of what stands in a file, to notice that somebody else wrote.</summary>
     public static string Stamped(string own) => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(own)))[..12];
 
-    // letters and digits only: what was asked comes from outside
-    private string Name(LessonAsk ask) => Path.Combine(settings.Lessons, new string([.. $"{ask.One}--{ask.Two}--{ask.Audience}".ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]) + ".txt");
+    // letters and digits only: what was asked comes from outside; of the subjects a short name, for they may be many
+    private string Name(LessonAsk ask) => Path.Combine(settings.Lessons, new string([.. $"{ask.One}--{ask.Two}--{ask.Audience}{(ask.Subject == "" ? "" : $"--{Stamped(ask.Subject)}")}".ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]) + ".txt");
 }

@@ -51,6 +51,25 @@ public abstract class ClinicJourneys(DemoDesk demo, Browser browser) : AtTheDesk
         Assert.All(kept, a => Assert.StartsWith("softball/12U+Oslemoor", a.Code));
     }
 
+    /// <summary>What was asked and missed leads to a lesson of it: slides with pairs of plays of that subject and of no other.</summary>
+    [Fact]
+    public async Task What_to_teach_next_leads_to_a_lesson_of_it()
+    {
+        var page = await Open("/clinic/next?game=softball", "chief");
+        var topic = page.Locator("#rules .topics > li").First;
+        var subject = (await topic.Locator("h3").EvaluateAsync<string>("h => h.firstChild.textContent")).Trim();
+        Assert.Equal(await page.Locator(".topics > li").CountAsync(), await page.GetByRole(AriaRole.Link, new() { NameRegex = new("^(Make a lesson of|Cards to walk through for) ") }).CountAsync());
+        await topic.GetByRole(AriaRole.Link, new() { Name = "Make a lesson of" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "Slide by slide")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Slides", Exact = true }).ClickAsync();
+        var named = await page.Locator("section.pair h2").AllTextContentsAsync();
+        Assert.NotEmpty(named);
+        Assert.All(named, n => Assert.Equal(subject, n));
+        await page.GoBackAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Key", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync(subject.ToLowerInvariant());
+    }
+
     /// <summary>A test sat at the desk, the content signed in, the certificate given: from then on the person may be put on the bases of that division.</summary>
     [Fact]
     public async Task A_certificate_given_at_the_desk_opens_a_place_in_a_crew()

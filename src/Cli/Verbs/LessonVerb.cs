@@ -8,11 +8,11 @@ namespace Umpirage.Cli.Verbs;
 /// <summary>A lesson on what differs between two codes: slides, handout, key, and the instructor's own file.</summary>
 internal static class LessonVerb
 {
-    private const string Usage = "name the code they know, the code they learn, and a folder: ./umpirage lesson baseball/12U softball/12U --out FOLDER [--for umpire]";
+    private const string Usage = "name the code they know, the code they learn, and a folder: ./umpirage lesson baseball/12U softball/12U --out FOLDER [--for umpire] [--subject \"infield fly\"]";
 
     public static int Run(Request request)
     {
-        var options = new Options(request, ["--for", "--out"]);
+        var options = new Options(request, ["--for", "--out", "--subject"]);
         var (words, audience, typed) = (options.Words, options.Text("--for") ?? "umpire", options.Text("--out"));
         if (words.Count != 2 || typed is null) options.Faults.Add("which codes, and where to?");
         if (options.Faulty(Usage)) return Verb.Unusable;
@@ -28,7 +28,7 @@ internal static class LessonVerb
         var own = Path.Combine(folder, "instructor.txt");
         var edits = File.Exists(own) ? InstructorFile.Read(own, File.ReadAllText(own), findings) : InstructorFile.Empty;
         var lesson = here is null || there is null || plan is null || edits is null || findings.Count > 0
-            ? null : LessonMaker.Of(new(book, phrases, plan, beliefs, Library.Asked(request, book)), here, there, audience, edits, findings);
+            ? null : LessonMaker.Of(new(book, phrases, plan, beliefs, Library.Asked(request, book)), here, there, audience, edits, findings, subjects: options.All("--subject"));
         foreach (var finding in findings) Console.Error.WriteLine(finding);
         if (lesson is null) return Verb.Unusable;
         var pictures = Library.Pictures(request, book);
@@ -39,11 +39,11 @@ internal static class LessonVerb
         File.WriteAllText(Path.Combine(folder, "key.html"), HandoutPage.Key(lesson));
         if (File.Exists(own)) File.Copy(own, own + ".before", overwrite: true);
         File.WriteAllText(own, InstructorFile.Write(lesson));
-        if (request.Json) Json.Write(new { slides = lesson.Slides.Count, seconds = lesson.Seconds, differences = lesson.All.Count, numbers = lesson.Numbers.Count, only = lesson.Only.Count, stale = lesson.Stale.Select(t => new { slide = lesson.SlideOf(t.Key), words = t.Words }) });
+        if (request.Json) Json.Write(new { slides = lesson.Slides.Count, seconds = lesson.Seconds, differences = lesson.Differing, pairs = lesson.Slides.Count(s => s.Kind == SlideKind.Pair), numbers = lesson.Numbers.Count, only = lesson.Only.Count, stale = lesson.Stale.Select(t => new { slide = lesson.SlideOf(t.Key), words = t.Words }) });
         else
         {
             foreach (var stale in lesson.Stale) Console.WriteLine($"  {(lesson.SlideOf(stale.Key) is { } slide ? $"slide {slide}" : "no slide")}: {stale.Words}");
-            Console.WriteLine($"{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s: {lesson.All.Count} plays ruled otherwise, {lesson.Numbers.Count} numbers, {lesson.Only.Count} subjects of one game only; {lesson.Stale.Count} went stale");
+            Console.WriteLine($"{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s: {lesson.Differing} plays ruled otherwise, {lesson.Slides.Count(s => s.Kind == SlideKind.Pair)} pairs of plays, {lesson.Numbers.Count} numbers, {lesson.Only.Count} subjects of one game only; {lesson.Stale.Count} went stale");
             Console.WriteLine($"{folder}: deck.html, notes.html, handout.html, key.html, instructor.txt (yours to edit)");
         }
         return Verb.Fine;

@@ -32,13 +32,19 @@ public sealed record Twin(string First, string Second, IReadOnlyList<string> Giv
 
 /// <summary>
 /// A play that two codes rule differently, told in sentences with nothing but what matters, and its <paramref name="Twin"/>, where a single fact makes
-/// one. <paramref name="Lines"/> are the lines of the computed crossover it stands for.
+/// one. <paramref name="Lines"/> are the lines of the computed crossover it stands for; none in a pair of the learnt code alone, where a fact turns a rule of a chosen subject.
 /// </summary>
 public sealed record Contrast(
     string Key, string Sheet, string Group, string About, string When, IReadOnlyList<string> Told, IReadOnlyList<string> Given, IReadOnlyList<Turn> Turns, Twin? Twin, IReadOnlyList<RulingDifference> Lines, string? Caution)
 {
     /// <summary>How little the pair teaches: 0 when one fact turns the ruling of the code to be learnt and leaves that of the code known as it was; 2 without a second play.</summary>
     internal int Weakness => Twin is null ? 2 : Turns.Zip(Twin.Turns).All(p => p.First.Here == p.Second.Here) ? 0 : 1;
+
+    /// <summary>Whether it belongs to the learnt code alone and says nothing of the other.</summary>
+    public bool Alone => Lines.Count == 0;
+
+    /// <summary>The first ruling, under both codes where it is about both.</summary>
+    public string InShort => Alone ? Turns[0].There : $"{Turns[0].Here} / {Turns[0].There}";
 
     /// <summary>The play as one text.</summary>
     public string Situation => string.Join(' ', Told);

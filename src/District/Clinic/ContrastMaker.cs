@@ -6,7 +6,7 @@ namespace Umpirage.District.Clinic;
 /// <summary>Finds, for every line of a sheet's crossover, a play that shows it, and leaves out of it what does not matter under either code.</summary>
 internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
 {
-    private const int PlaysTried = 300, MostTurns = 3, AnnouncedWorth = 3;
+    private const int PlaysTried = 300, RulePlaysTried = 12, MostTurns = 3, AnnouncedWorth = 3;
 
     private readonly CodeSheet sheet = here.Sheet;
     private readonly Teller teller = new(here.Sheet, phrases, there.Sheet);
@@ -38,6 +38,36 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
         return made;
     }
 
+    /// <summary>
+    /// Pairs of one code, where both tables are one: for each rule a play it decides, beside the play that another fact turns. A rule that is
+    /// <paramref name="shown"/> already, or that no single fact turns, gives none.
+    /// </summary>
+    public IReadOnlyList<Contrast> OfRules(IEnumerable<Contrast> shown)
+    {
+        var (made, rules) = (new List<Contrast>(), shown.SelectMany(Rules).ToHashSet());
+        foreach (var entry in sheet.Bound.OwnDecisions.SelectMany(d => sheet.Entries[d.Index - sheet.FactCount]).Where(e => here.Fired[e.Clause]))
+        {
+            var d = entry.Decision - sheet.FactCount;
+            if (rules.Contains((sheet.Terms[entry.Decision].Name, sheet.Bound.Clauses[entry.Clause].Id))) continue;
+            // of a few plays the plainest that a single fact turns
+            var pair = here.Cells.Where(c => c.Clauses[d] == entry.Clause && c.Values[d] == entry.Value).Take(RulePlaysTried).Select(c => Of(c, d)).Where(c => c.Twin is not null).MinBy(c => c.Given.Count);
+            if (pair is null) continue;
+            made.Add(pair);
+            rules.UnionWith(Rules(pair));
+        }
+        return made;
+    }
+
+    private Contrast Of(Cell cell, int decision)
+    {
+        var facts = Both(cell, cell, sheet.Domain)!;
+        List<int> turning = [decision];
+        return Made("", [], turning, facts, Matter(facts, turning, cell, cell));
+    }
+
+    private static IEnumerable<(string Decision, string Rule)> Rules(Contrast contrast) =>
+        contrast.Turns.Concat(contrast.Twin?.Turns ?? []).Select(t => (t.Decision, t.ThereBy.Rule));
+
     private static (string, string, string) Ruled(Turn turn) => (turn.Decision, turn.Here, turn.There);
 
     private Contrast? Show(RulingDifference line, List<RulingDifference> left)
@@ -62,7 +92,7 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
                 if (best is null || score > best.Value.Score || kept.Count < best.Value.Kept.Count) best = (facts, kept, shown, turning, score);
             }
         done:
-        return best is { } found ? Made(line, found.Shown, found.Turning, found.Facts, found.Kept) : null;
+        return best is { } found ? Made(line.When, found.Shown, found.Turning, found.Facts, found.Kept) : null;
     }
 
     private IEnumerable<int> Announced => sheet.Bound.Announced.Select(a => a.Index - sheet.FactCount);
@@ -109,29 +139,30 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
         for (var t = facts.Length - 1; t >= 0; t--)
         {
             known[t] = sheet.Domain[t] & there.Sheet.Domain[t];
-            if (Still(here, known, turning, d => one.Values[d], d => d) && Still(there, known, turning, d => two.Values[place[d]], d => place[d])) continue;
+            if (Still(here, known, turning, one, d => d) && Still(there, known, turning, two, d => place[d])) continue;
             known[t] = 1UL << facts[t];
         }
         return [.. Enumerable.Range(0, facts.Length).Where(t => known[t] == 1UL << facts[t])];
     }
 
-    private static bool Still(Table table, ulong[] known, List<int> turning, Func<int, int> value, Func<int, int> at)
+    /// <summary>Whether all that fits what is known is ruled like one case; in a pair of one code by the same rules too, for there the rule is what is taught.</summary>
+    private bool Still(Table table, ulong[] known, List<int> turning, Cell like, Func<int, int> at)
     {
         foreach (var cell in table.Cells)
         {
             var fits = true;
             for (var t = 0; t < known.Length && fits; t++) fits = (cell.Facts[t] & known[t]) != 0;
             if (!fits) continue;
-            foreach (var d in turning) if (cell.Values[at(d)] != value(d)) return false;
+            foreach (var d in turning) if (cell.Values[at(d)] != like.Values[at(d)] || (here == there && cell.Clauses[at(d)] != like.Clauses[at(d)])) return false;
         }
         return true;
     }
 
-    private Contrast Made(RulingDifference line, List<RulingDifference> lines, List<int> turning, int[] facts, List<int> kept)
+    private Contrast Made(string when, List<RulingDifference> lines, List<int> turning, int[] facts, List<int> kept)
     {
         var told = kept.Union(teller.Leads).Order().ToList();
         List<string> given = [.. told.Select(t => teller.Given(t, facts[t]))];
-        return new(Stamp.Of($"{sheet.Bound.Sheet.Name}|{string.Join('|', lines.Select(l => l.Decision))}|{string.Join('|', given)}"), sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Bound.Sheet.About, line.When,
+        return new(Stamp.Of($"{sheet.Bound.Sheet.Name}|{string.Join('|', lines.Count > 0 ? lines.Select(l => l.Decision) : turning.Select(d => sheet.Terms[sheet.FactCount + d].Name))}|{string.Join('|', given)}"), sheet.Bound.Sheet.Name, sheet.Bound.Sheet.Group, sheet.Bound.Sheet.About, when,
             teller.Tell(told, facts), given, Turned(turning, here.At(facts)!, there.At(facts)!), Twin(facts, kept, told, turning), lines, phrases.Caution(sheet.Bound.Sheet.Group));
     }
 
@@ -168,7 +199,7 @@ internal sealed class ContrastMaker(Table here, Table there, PhraseBook phrases)
                 var (known, learnt) = (Turns(shown, first, one, d => d), Turns(shown, then, two, d => place[d]));
                 if (known + learnt == 0) continue;
                 var space = Enumerable.Range(0, facts.Length).Select(t => told.Contains(t) ? 1UL << other[t] : sheet.Domain[t] & there.Sheet.Domain[t]).ToArray();
-                if (!Still(here, space, turning, d => one.Values[d], d => d) || !Still(there, space, turning, d => two.Values[place[d]], d => place[d])) continue;
+                if (!Still(here, space, turning, one, d => d) || !Still(there, space, turning, two, d => place[d])) continue;
                 var alike = turning.TrueForAll(d => one.Values[d] == two.Values[place[d]]);
                 var score = (learnt > 0 ? 4 : 0) + (known == 0 ? 2 : 0) + (alike ? 3 : 0) - (teller.Leads.Contains(fact) ? 3 : 0);
                 if (best is { } b && score <= b.Score) continue;

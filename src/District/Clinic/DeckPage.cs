@@ -39,10 +39,10 @@ public static class DeckPage
         switch (slide.Kind)
         {
             case SlideKind.Opening:
-                page.AppendLine($"<div class=\"middle\"><h1>{Safe(there)}</h1><p class=\"lead\">for {Safe(lesson.Audience)}s who know {Safe(here)}</p><p>{lesson.All.Count} plays are ruled otherwise, {lesson.Numbers.Count} numbers differ.<br>All of them are in your handout. We look at {lesson.Slides.Count(s => s.Kind == SlideKind.Pair)} pairs of plays together.</p></div>");
+                page.AppendLine($"<div class=\"middle\"><h1>{Safe(there)}</h1><p class=\"lead\">{Safe(Whom(lesson, here, there))}</p><p>{(here == there ? "" : $"{lesson.Differing} plays are ruled otherwise, {lesson.Numbers.Count} numbers differ.<br>")}All of it is in your handout. We look at {lesson.Slides.Count(s => s.Kind == SlideKind.Pair)} pairs of plays together.</p></div>");
                 break;
             case SlideKind.Closing:
-                page.AppendLine("<div class=\"middle\"><h1>Take home</h1><ul class=\"lead\"><li>The handout has every difference, with its source.</li><li>Cover the last column and rule it yourself.</li><li>The printed rule book and local rules decide.</li></ul></div>");
+                page.AppendLine("<div class=\"middle\"><h1>Take home</h1><ul class=\"lead\"><li>The handout has all of it, with its source.</li><li>Cover the last column and rule it yourself.</li><li>The printed rule book and local rules decide.</li></ul></div>");
                 break;
             case SlideKind.Pair:
                 Pair(page, slide.Contrasts[0], here, there, pictures);
@@ -71,12 +71,15 @@ public static class DeckPage
         foreach (var caution in slide.Contrasts.Select(c => c.Caution).Concat(slide.Numbers.Select(n => n.Caution)).OfType<string>().Distinct()) page.AppendLine($"<p class=\"caution\">{Safe(caution)}</p>");
     }
 
+    private static string Whom(Lesson lesson, string here, string there) =>
+        $"{(lesson.Subjects.Count == 0 ? "" : Words.Upper(string.Join(", ", lesson.Subjects)) + ", ")}for {lesson.Audience}s{(here == there ? "" : $" who know {here}")}";
+
     private static void Rows(StringBuilder page, PlayRows plays, string here, string there)
     {
         var named = $"<b>{Safe(Words.Upper(plays.Sheet))}.</b>";
         if (plays.Rows.Count > 1) page.AppendLine($"<tr class=\"all\"><td colspan=\"3\">{named} {Safe(string.Join(' ', plays.Common))}</td></tr>");
         foreach (var (contrast, told) in plays.Rows)
-            page.AppendLine($"<tr><td{(plays.Rows.Count > 1 ? " class=\"part\"" : "")}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td><td class=\"from\" data-code=\"{Safe(here)}\">{Cell(contrast, t => t.Here)}</td><td class=\"to\" data-code=\"{Safe(there)}\">{Cell(contrast, t => t.There)}</td></tr>");
+            page.AppendLine($"<tr><td{(plays.Rows.Count > 1 ? " class=\"part\"" : "")}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td>{(contrast.Alone ? "" : $"<td class=\"from\" data-code=\"{Safe(here)}\">{Cell(contrast, t => t.Here)}</td>")}<td class=\"to\"{(contrast.Alone ? " colspan=\"2\"" : "")} data-code=\"{Safe(there)}\">{Cell(contrast, t => t.There)}</td></tr>");
     }
 
     private static string Cell(Contrast contrast, Func<Turn, string> side) =>
@@ -88,7 +91,7 @@ public static class DeckPage
         if (contrast.Twin is not { } twin)
         {
             page.AppendLine($"<p class=\"both\">{Safe(contrast.Situation)}</p><div class=\"plays one\"><div class=\"play\">{Picture(pictures, contrast.Sheet, contrast.Given)}<div class=\"codes\">");
-            Ruled(page, contrast.Turns, here, there);
+            Ruled(page, contrast, contrast.Turns, here, there);
             page.AppendLine("</div></div></div>");
             return;
         }
@@ -98,16 +101,16 @@ public static class DeckPage
         if (first == second) first = second = "";
         page.AppendLine($"<p class=\"both{(common.Length > 170 ? " long" : "")}\">{(common.Length == 0 ? "" : $"<span>In both plays:</span> {Safe(common)}")}</p><div class=\"plays n{Math.Min(PlayRows.TurnsInARow, contrast.Turns.Count)}{(twin.Alike && common.Length <= 170 ? "" : " tight")}\">");
         page.AppendLine($"<div class=\"play\"><h3>{Safe(twin.First)}</h3>{first}<div class=\"codes\">");
-        Ruled(page, contrast.Turns, here, there);
+        Ruled(page, contrast, contrast.Turns, here, there);
         page.AppendLine($"</div></div><div class=\"play\"><h3>{Safe(twin.Second)}</h3>{second}<div class=\"codes\">");
-        if (twin.Alike) Code(page, "alike", "Both codes", twin.Turns, t => t.There, t => t.ThereBy);
-        else Ruled(page, twin.Turns, here, there);
+        if (twin.Alike && !contrast.Alone) Code(page, "alike", "Both codes", twin.Turns, t => t.There, t => t.ThereBy);
+        else Ruled(page, contrast, twin.Turns, here, there);
         page.AppendLine("</div></div></div>");
     }
 
-    private static void Ruled(StringBuilder page, IReadOnlyList<Turn> turns, string here, string there)
+    private static void Ruled(StringBuilder page, Contrast contrast, IReadOnlyList<Turn> turns, string here, string there)
     {
-        Code(page, "from", here, turns, t => t.Here, t => t.HereBy);
+        if (!contrast.Alone) Code(page, "from", here, turns, t => t.Here, t => t.HereBy);
         Code(page, "to", there, turns, t => t.There, t => t.ThereBy);
     }
 

@@ -13,10 +13,10 @@ public static class HandoutPage
     {
         var (here, there) = Names(lesson.Here, lesson.There);
         var page = Begin($"{Words.Upper(lesson.Title)}: handout", linked);
-        page.AppendLine($"<h1>{Safe(Words.Upper(lesson.Title))}</h1><p>Handout for {Safe(lesson.Audience)}s. Codes: {Safe(lesson.Here.Address.ToString())} and {Safe(lesson.There.Address.ToString())}. Advice from a stated edition; the printed rule book and local authority rule.</p>");
-        page.AppendLine("<h2>Rule these plays under both codes</h2><ol class=\"quiz\">");
+        page.AppendLine($"<h1>{Safe(Words.Upper(lesson.Title))}</h1><p>Handout for {Safe(lesson.Audience)}s. {(here == there ? "Code:" : $"Codes: {Safe(lesson.Here.Address.ToString())} and")} {Safe(lesson.There.Address.ToString())}. Advice from a stated edition; the printed rule book and local authority rule.</p>");
+        page.AppendLine($"<h2>Rule these plays{(lesson.Quiz.Any(c => c.Alone) ? "" : " under both codes")}</h2><ol class=\"quiz\">");
         foreach (var contrast in lesson.Quiz)
-            page.AppendLine($"<li><p>{Figure(pictures, contrast.Sheet, contrast.Given)}{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\"><span>{Safe(here)}:</span><span>{Safe(there)}:</span></p></li>");
+            page.AppendLine($"<li><p>{Figure(pictures, contrast.Sheet, contrast.Given)}{Safe(contrast.Situation)} <b>{Safe(contrast.Turns[0].Ask)}</b></p><p class=\"blank\">{(contrast.Alone ? "" : $"<span>{Safe(here)}:</span>")}<span>{Safe(there)}:</span></p></li>");
         page.AppendLine("</ol>");
         if (lesson.Beliefs.Count > 0)
         {
@@ -24,10 +24,10 @@ public static class HandoutPage
             foreach (var b in lesson.Beliefs) page.AppendLine($"<tr><td>“{Safe(b.Belief.Said)}”</td><td>{Safe(b.Situation)}</td><td>{Safe(b.Belief.Decision)}: <b>{Safe(b.Ruled)}</b>{By(b.By)}</td></tr>");
             page.AppendLine("</table>");
         }
-        page.AppendLine($"<h2>What is counted and measured</h2><table class=\"numbers\"><tr><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+        if (lesson.Numbers.Count > 0) page.AppendLine($"<h2>What is counted and measured</h2><table class=\"numbers\"><tr><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
         foreach (var row in lesson.Numbers)
             page.AppendLine($"<tr><td><b>{Safe(Words.Upper(row.Name))}</b>{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : $", {Safe(row.Sheet)}")}</td><td>{Safe(row.Here)} <small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b> <small>{Safe(row.ThereSource)}</small></td></tr>");
-        page.AppendLine("</table>");
+        if (lesson.Numbers.Count > 0) page.AppendLine("</table>");
         foreach (var caution in lesson.Numbers.Select(n => n.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
         if (lesson.Only.Count > 0)
         {
@@ -56,8 +56,15 @@ public static class HandoutPage
         var named = $"<b>{Safe(Words.Upper(plays.Sheet))}.</b>";
         if (plays.Rows.Count > 1) page.AppendLine($"<tr class=\"all\"><td colspan=\"3\">{named} {Safe(string.Join(' ', plays.Common))}</td></tr>");
         foreach (var (contrast, told) in plays.Rows)
-            page.AppendLine($"<tr><td{(plays.Rows.Count > 1 ? " class=\"part\"" : "")}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td><td>{Side(contrast, t => t.Here, t => t.HereBy)}</td><td>{Side(contrast, t => t.There, t => t.ThereBy)}</td></tr>");
+        {
+            var part = plays.Rows.Count > 1 ? " class=\"part\"" : "";
+            page.AppendLine($"<tr><td{part}>{(plays.Rows.Count > 1 ? "" : named + " ")}{Safe(told)}</td>{Sides(contrast, contrast.Turns)}</tr>");
+            if (contrast is { Alone: true, Twin: { } twin }) page.AppendLine($"<tr><td class=\"part\">Otherwise the same, but: {Safe(twin.Second)}</td>{Sides(contrast, twin.Turns)}</tr>");
+        }
     }
+
+    private static string Sides(Contrast contrast, IReadOnlyList<Turn> turns) =>
+        contrast.Alone ? $"<td colspan=\"2\">{Side(turns, t => t.There, t => t.ThereBy)}</td>" : $"<td>{Side(turns, t => t.Here, t => t.HereBy)}</td><td>{Side(turns, t => t.There, t => t.ThereBy)}</td>";
 
     /// <summary>The key to the quiz.</summary>
     public static string Key(Lesson lesson, bool linked = false)
@@ -68,13 +75,13 @@ public static class HandoutPage
         for (var i = 0; i < lesson.Quiz.Count; i++)
         {
             var (contrast, turn) = (lesson.Quiz[i], lesson.Quiz[i].Turns[0]);
-            page.AppendLine($"<tr><td>{i + 1}</td><td>{Safe(contrast.Situation)} {Safe(turn.Ask)}</td><td><b>{Safe(turn.Here)}</b>{By(turn.HereBy)}</td><td><b>{Safe(turn.There)}</b>{By(turn.ThereBy)}</td></tr>");
+            page.AppendLine($"<tr><td>{i + 1}</td><td>{Safe(contrast.Situation)} {Safe(turn.Ask)}</td>{(contrast.Alone ? "<td colspan=\"2\">" : $"<td><b>{Safe(turn.Here)}</b>{By(turn.HereBy)}</td><td>")}<b>{Safe(turn.There)}</b>{By(turn.ThereBy)}</td></tr>");
         }
         return End(page.AppendLine("</table>"));
     }
 
-    private static string Side(Contrast contrast, Func<Turn, string> ruled, Func<Turn, RuledBy> by) =>
-        string.Join("; ", contrast.Turns.Select(t => $"{Safe(t.Decision)}: <b>{Safe(ruled(t))}</b>")) + By(by(contrast.Turns[0]));
+    private static string Side(IReadOnlyList<Turn> turns, Func<Turn, string> ruled, Func<Turn, RuledBy> by) =>
+        string.Join("; ", turns.Select(t => $"{Safe(t.Decision)}: <b>{Safe(ruled(t))}</b>")) + By(by(turns[0]));
 
     private static string By(RuledBy by) => $"<small>{Safe(Words.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
 

@@ -58,14 +58,14 @@ public sealed record InstructorFile(IReadOnlyList<Wish> Wishes)
             var contrast = now.FirstOrDefault(c => c.Key == wish.Key);
             var noted = wish.Note is null ? "" : $"; your note: {wish.Note.ReplaceLineEndings(" / ")}";
             if (contrast is null) stale.Add(new(wish.Key, $"gone: {wish.Name}{noted}"));
-            else if (contrast.Print != wish.Print) stale.Add(new(wish.Key, $"changed: {wish.Name}; now {contrast.Turns[0].Here} / {contrast.Turns[0].There}{noted}"));
+            else if (contrast.Print != wish.Print) stale.Add(new(wish.Key, $"changed: {wish.Name}; now {contrast.InShort}{noted}"));
         }
         if (Wishes.Any(w => w.Print is not null))
             stale.AddRange(now.Where(c => Wishes.All(w => w.Key != c.Key)).Select(c => new Stale(c.Key, $"new: {Name(c)}")));
         return stale;
     }
 
-    private static string Name(Contrast c) => $"{c.Sheet}: {c.Turns[0].Decision}: {c.Turns[0].Here} / {c.Turns[0].There}";
+    private static string Name(Contrast c) => $"{c.Sheet}: {c.Turns[0].Decision}: {c.InShort}";
 
     /// <summary>These wishes with one more, or with another in its place.</summary>
     public InstructorFile With(Wish wish) => new([.. Wishes.Where(w => w.Key != wish.Key), Wishes.FirstOrDefault(w => w.Key == wish.Key) is { } old ? wish with { Print = wish.Print ?? old.Print } : wish]);

@@ -25,20 +25,24 @@ public static class NotesPage
     internal static string Of(Lesson lesson, Slide slide)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
-        var notes = new StringBuilder($"<p>{Do(slide.Kind)}</p>");
+        var notes = new StringBuilder($"<p>{(slide.Kind == SlideKind.Pair && slide.Contrasts[0].Alone ? OneCode : Do(slide.Kind))}</p>");
         if (slide.Note is { } note) notes.Append($"<p class=\"own\">{Safe(note).Replace("\n", "<br>")}</p>");
         foreach (var b in slide.Beliefs) notes.Append($"<p>{Safe(Words.Upper(b.Belief.Sheet))}: {Safe(b.By.Why)} [{Safe(b.By.Rule)}] That it is believed: {Safe(b.Belief.Source)}.</p>");
         foreach (var contrast in slide.Contrasts)
         {
             if (lesson.Wishes.FirstOrDefault(w => w.Key == contrast.Key)?.Note is { } said && slide.Kind != SlideKind.Pair) notes.Append($"<p class=\"own\">{Safe(contrast.Sheet)}: {Safe(said).Replace("\n", "<br>")}</p>");
-            notes.Append($"<p><b>{Safe(Words.Upper(contrast.Sheet))}</b>: differs {(contrast.When == "always" ? "always" : "when " + Safe(contrast.When))}.");
+            notes.Append($"<p><b>{Safe(Words.Upper(contrast.Sheet))}</b>{(contrast.Alone ? "" : contrast.When == "always" ? ": differs always" : ": differs when " + Safe(contrast.When))}.");
             foreach (var turn in contrast.Turns)
-                notes.Append($" {Safe(Words.Upper(turn.Decision))}: {Safe(here)} <b>{Safe(turn.Here)}</b> [{turn.HereBy.Rule}: {Safe(turn.HereBy.Title)}; {Safe(turn.HereBy.Source)}], {Safe(there)} <b>{Safe(turn.There)}</b> [{turn.ThereBy.Rule}: {Safe(turn.ThereBy.Title)}; {Safe(turn.ThereBy.Source)}].");
+                notes.Append($" {Safe(Words.Upper(turn.Decision))}: {(contrast.Alone ? "" : Ruled(here, turn.Here, turn.HereBy) + ", ")}{Ruled(there, turn.There, turn.ThereBy)}.");
             notes.Append("</p>");
         }
         if (slide.Numbers.Count > 0) notes.Append($"<p>{string.Join(" ", slide.Numbers.Select(row => $"{Safe(Words.Upper(row.Name))}: {Safe(row.HereSource)} / {Safe(row.ThereSource)}."))}</p>");
         return notes.ToString();
     }
+
+    private const string OneCode = "Read the first play and let the room rule it. Then the second: one fact is otherwise. What is the ruling now, and why?";
+
+    private static string Ruled(string code, string ruled, RuledBy by) => $"{Safe(code)} <b>{Safe(ruled)}</b> [{by.Rule}: {Safe(by.Title)}; {Safe(by.Source)}]";
 
     private static string Do(SlideKind kind) => kind switch
     {

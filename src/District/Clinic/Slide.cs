@@ -32,12 +32,15 @@ public sealed record Wish(string Key, string Name, string? Show, int? Seconds, s
 
 /// <summary>
 /// A lesson on what is different: its slides in order, and what the instructor's earlier edits say that no longer fits. <paramref name="All"/> holds every
-/// difference that belongs to the audience, on a slide or not.
+/// difference that belongs to the audience, on a slide or not. <paramref name="Subjects"/>: those it was cut to; none when it holds everything that differs.
 /// </summary>
 public sealed record Lesson(
-    Code Here, Code There, string Audience, string Title, IReadOnlyList<Slide> Slides, IReadOnlyList<Contrast> All, IReadOnlyList<NumberRow> Numbers, IReadOnlyList<OnlyRow> Only,
+    Code Here, Code There, string Audience, string Title, IReadOnlyList<string> Subjects, IReadOnlyList<Slide> Slides, IReadOnlyList<Contrast> All, IReadOnlyList<NumberRow> Numbers, IReadOnlyList<OnlyRow> Only,
     IReadOnlyList<Follow> Follows, IReadOnlyList<Refuted> Beliefs, IReadOnlyList<Wish> Wishes, IReadOnlyList<Stale> Stale, IReadOnlyList<Contrast> Quiz)
 {
+    /// <summary>The plays that the two codes rule otherwise.</summary>
+    public int Differing => All.Count(c => !c.Alone);
+
     public int Seconds => Slides.Sum(s => s.Seconds);
 
     /// <summary>The number of the slide on which a difference stands; null when it is gone or not shown.</summary>

@@ -78,6 +78,10 @@ public sealed class FormBook
     public string Subject(string form, string about) =>
         Forms.FirstOrDefault(f => f.Id == form) is { } of && of.Items.FirstOrDefault(i => i.Id == about) is { } item ? $"{item.Title}, {of.Title.ToLowerInvariant()}" : about;
 
+    /// <summary>What is seen at the steps of an item that is counted under this name; nothing for a subject of the rules.</summary>
+    public IReadOnlyDictionary<int, string> Steps(string subject) =>
+        Forms.SelectMany(f => f.Items.Where(i => Subject(f.Id, i.Id) == subject)).FirstOrDefault()?.Anchors ?? new Dictionary<int, string>();
+
     /// <summary>The band a level lies in.</summary>
     public Band BandOf(double level) => Bands.LastOrDefault(b => b.From <= level) ?? Bands[0];
 }

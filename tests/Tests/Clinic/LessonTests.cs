@@ -7,10 +7,10 @@ namespace Umpirage.Tests.Clinic;
 /// <summary>Lessons on what differs: complete against the computed crossover, short enough, and kept with what the instructor wrote.</summary>
 public class LessonTests
 {
-    private static Lesson Make(string here, string there, string audience = "umpire", InstructorFile? edits = null)
+    private static Lesson Make(string here, string there, string audience = "umpire", InstructorFile? edits = null, params string[] subjects)
     {
         var findings = new List<Finding>();
-        var lesson = LessonMaker.Of(Desk.Syllabus, Shelf.Code(Shelf.Codes, here), Shelf.Code(Shelf.Codes, there), audience, edits ?? InstructorFile.Empty, findings);
+        var lesson = LessonMaker.Of(Desk.Syllabus, Shelf.Code(Shelf.Codes, here), Shelf.Code(Shelf.Codes, there), audience, edits ?? InstructorFile.Empty, findings, subjects: subjects);
         Assert.Empty(findings);
         return lesson!;
     }
@@ -48,6 +48,60 @@ public class LessonTests
         {
             Holds(lesson, contrast.Sheet, contrast.Given, contrast.Turns);
             if (contrast.Twin is { } twin) Holds(lesson, contrast.Sheet, twin.Given, twin.Turns);
+        }
+    }
+
+    /// <summary>Cut to subjects: their differences as in the whole lesson, their pairs of one code ruled by the engine as they say, and nothing of any other subject on any page.</summary>
+    [Theory]
+    [InlineData("baseball/12U", "softball/12U", "infield fly", "double first base", "lightning")]
+    [InlineData("softball/12U", "softball/12U", "infield fly", "obstruction of a runner")]
+    [InlineData("softball/12U", "baseball/12U", "balk", "infield fly")]
+    // a local option makes one of the beliefs true: the lesson is made without it
+    [InlineData("softball/12U+Oslemoor", "softball/12U+Oslemoor", "delivery")]
+    public void A_lesson_on_chosen_subjects_has_their_pairs_and_no_others(string here, string there, params string[] subjects)
+    {
+        var lesson = Make(here, there, subjects: subjects);
+        Assert.Equal(subjects.Order(), lesson.Subjects.Order());
+        Assert.Equal(subjects.Order(), lesson.All.Select(c => c.Sheet).Distinct().Order());
+        foreach (var sheet in lesson.Numbers.Select(n => n.Sheet).Concat(lesson.Only.Select(o => o.Sheet)).Concat(lesson.Beliefs.Select(b => b.Belief.Sheet)).Concat(lesson.Follows.Select(f => f.Sheet))) Assert.Contains(sheet, subjects);
+        Assert.Equal(lesson.All.Select(c => c.Key).Order(), lesson.Slides.SelectMany(s => s.Contrasts).Select(c => c.Key).Order());
+        if (here != there) Assert.Equal(Make(here, there).All.Where(c => subjects.Contains(c.Sheet)).Select(c => c.Situation).Order(), lesson.All.Where(c => !c.Alone).Select(c => c.Situation).Order());
+        else Assert.DoesNotContain(lesson.All, c => !c.Alone);
+        foreach (var pair in lesson.All.Where(c => c.Alone))
+        {
+            Assert.Equal(1, pair.Given.Zip(pair.Twin!.Given).Count(p => p.First != p.Second));
+            Assert.NotEqual(pair.Turns[0].There, pair.Twin.Turns[0].There);
+            Holds(lesson.There, pair.Sheet, pair.Given, pair.Turns, t => (t.There, t.ThereBy.Rule));
+            Holds(lesson.There, pair.Sheet, pair.Twin.Given, pair.Twin.Turns, t => (t.There, t.ThereBy.Rule));
+        }
+        foreach (var subject in subjects) Assert.Contains(lesson.Slides, s => s.Kind == SlideKind.Pair && s.Contrasts[0].Sheet == subject);
+        foreach (var page in (string[])[DeckPage.Html(lesson, Desk.Pictures), NotesPage.Html(lesson), HandoutPage.Html(lesson, Desk.Plan, Desk.Pictures), HandoutPage.Key(lesson)])
+            Assert.DoesNotContain("Uncaught third strike", page);
+    }
+
+    [Fact]
+    public void Subjects_that_cannot_be_taught_are_all_told()
+    {
+        var findings = new List<Finding>();
+        Assert.Null(LessonMaker.Of(Desk.Syllabus, Shelf.Code(Shelf.Codes, "baseball/12U"), Shelf.Code(Shelf.Codes, "softball/12U"), "scorekeeper", InstructorFile.Empty, findings, subjects: ["infeld fly", "balk", "infield fly"]));
+        Assert.Equal(
+        [
+            "lesson: there is no subject 'infeld fly'; did you mean 'infield fly'?",
+            "lesson: 'balk' is for baseball only; take a code of baseball as the one they learn",
+            "lesson: 'infield fly' is not for scorekeepers; it is for umpires or managers",
+        ], findings.Select(f => f.ToString()));
+    }
+
+    private static void Holds(Code code, string sheet, IReadOnlyList<string> given, IReadOnlyList<Turn> turns, Func<Turn, (string Ruled, string Rule)> said)
+    {
+        var findings = new List<Finding>();
+        var table = Casebook.Table(Shelf.Codes, code.Address.ToString(), sheet, Shelf.Today, "lesson", findings)!;
+        var ruling = Umpire.Rule(table, Situation.Read(table.Sheet, "lesson", given.Select(g => new Phrase(g, 0)), findings));
+        Assert.Empty(findings);
+        foreach (var turn in turns)
+        {
+            Assert.Equal([said(turn).Ruled], ruling.Find(turn.Decision)!.Values);
+            Assert.Contains(said(turn).Rule, ruling.Find(turn.Decision)!.By.Select(b => b.Id));
         }
     }
 
