@@ -21,6 +21,10 @@ public sealed record Dimension(At From, At To, double Aside, string What, double
         [
             Of(first, home, -2 * away), Of(second, first, -away), Of(second, third, away), Of(third, home, 2 * away), Of(home, second, -2.4 * away) with { Along = 0.82 }, Of(home, plate, 1.2 * away), Of(third, first, 5 * away) with { Along = 0.25 },
         ];
+        // what stands outside the lines is measured on one side, and is the same on the other
+        At level = layout["coach's box, third base, corner level with the base"], toward = layout["coach's box, third base, corner toward home"], deck = layout["on-deck circle, third base side, middle"];
+        At across = new(layout.Measures.Feet("on-deck circle across") / 2, 0);
+        all.AddRange([Of(toward, level, 0.6 * away), Of(third, level, 0.5 * away), Of(deck, home, -0.6 * away), Of(deck - across, deck + across, across.X + 0.5 * away), Of(layout["runner's lane, beginning in foul ground"], layout["runner's lane, end in foul ground"], -0.6 * away)]);
         if (layout.Bows.FirstOrDefault(b => b.Made == Made.Grass) is { } grass) all.Add(Of(grass.Centre, grass.Along(0.36), 0, "radius") with { Along = 0.85 });
         return all;
     }

@@ -58,9 +58,10 @@ public static class PlanPdf
         pen.IntersectClip(new XRect(left, top, wide, high));
         foreach (var bow in layout.Bows) Bow(pen, bow, On, Paper(bow.Radius, scale));
         foreach (var course in layout.Courses) Course(pen, course, On);
+        pen.Restore(kept);
+        // words are never cut at the window's edge
         foreach (var dimension in window.Dimensions) Measure(pen, dimension, told, On, scale);
         foreach (var (words, at) in window.Labels) Words(pen, words, On(at), 0, bold: true);
-        pen.Restore(kept);
         pages.At = top + high + 12;
         Bar(pages, scale);
     }

@@ -14,7 +14,8 @@ public sealed record Window(string Name, At Low, At High, IReadOnlyList<Dimensio
         if (layout.Bows.FirstOrDefault(b => b.Made == Made.Grass) is { } grass) points.AddRange([grass.Along(0.25), grass.Along(0.5), grass.Along(0.75)]);
         double wide = points.Max(p => Math.Abs(p.X)) + 3, away = layout.Measures.Feet("base distance") / 15;
         At first = layout["first"], second = layout["second"], deck = layout["on-deck circle, first base side, middle"];
-        var coach = (layout["coach's box, first base, corner level with the base"] + layout["coach's box, first base, corner toward home"]) * 0.5 + new At(away * 1.8, -away * 0.6);
+        // under the box, where neither its lines nor the margin cut the words
+        var coach = layout.Courses.First(c => c.Name == "coach's box, first base").Corners.MinBy(c => c.Y) + new At(layout.Measures.Length("coach's box depth") is null ? away : 0, -away * 0.6);
         List<(string, At)> labels = [("on-deck circle", deck + new At(0, -5)), ("on-deck circle", deck.Mirrored() + new At(0, -5)), ("coach's box", coach), ("coach's box", coach.Mirrored())];
         if (layout.Bows.FirstOrDefault(b => b.Made == Made.Grass) is { } line) labels.Add(("grass line", line.Along(0.72) + new At(0, -away)));
         return new("The infield", new(-wide, points.Min(p => p.Y) - 6), new(wide, points.Max(p => p.Y) + 4), Dimension.OfInfield(layout),

@@ -12,49 +12,46 @@ internal static class DiamondVerb
 
     public static int Diamond(Request request)
     {
-        var words = request.Words.ToList();
-        var (kind, file) = ("", "");
-        foreach (var drawing in Drawings)
-        {
-            var at = words.IndexOf(drawing);
-            if (at < 0) continue;
-            if (kind != "" || at + 1 >= words.Count) { Console.Error.WriteLine($"name one drawing and its file: {Words.Or(Drawings)} FILE"); return Verb.Unusable; }
-            (kind, file) = (drawing, words[at + 1]);
-            words.RemoveRange(at, 2);
-        }
-        if (words.Count == 0) { Console.Error.WriteLine("name a division: ./umpirage diamond \"SB 12U\" --pdf field.pdf; or several that share a diamond"); return Verb.Unusable; }
-        if (kind != "" && words.Count > 1) { Console.Error.WriteLine($"a drawing is of one division; {words.Count} are named"); return Verb.Unusable; }
+        var options = new Options(request, Drawings);
+        var drawn = Drawings.Where(d => options.Text(d) is not null).Select(d => (Kind: d, File: options.Text(d)!)).ToList();
+        if (options.Words.Count == 0) options.Faults.Add("no division is named");
+        if (drawn.Count > 0 && options.Words.Count > 1) options.Faults.Add($"a drawing is of one division; {options.Words.Count} are named");
+        if (options.Faulty("write: ./umpirage diamond \"SB 12U\" --pdf field.pdf --dxf field.dxf; or several divisions that share a diamond")) return Verb.Unusable;
         var book = Library.Codes(request, ["field", "field marks"], address: "");
         var findings = new List<Finding>();
-        var layouts = Layouts(book, request, words, findings);
+        var layouts = Layouts(book, request, options.Words, findings);
         foreach (var finding in findings) Console.Error.WriteLine(finding);
         if (findings.Count > 0) return Verb.Unusable;
-        if (kind == "") return Told(request, layouts);
-        var bytes = kind switch
+        if (drawn.Count == 0) return Told(request, [.. options.Words.Zip(layouts)]);
+        foreach (var (kind, file) in drawn)
         {
-            "--pdf" => PlanPdf.Of(layouts[0]),
-            "--dxf" => System.Text.Encoding.ASCII.GetBytes(PlanDxf.Of(layouts[0])),
-            _ => System.Text.Encoding.UTF8.GetBytes(PlanSvg.Of(layouts[0], Window.Infield(layouts[0]))),
-        };
-        File.WriteAllBytes(file, bytes);
-        Console.WriteLine($"{file}: {layouts[0].Code.Address}, {bytes.Length} bytes");
+            var bytes = kind switch
+            {
+                "--pdf" => PlanPdf.Of(layouts[0]),
+                "--dxf" => System.Text.Encoding.ASCII.GetBytes(PlanDxf.Of(layouts[0])),
+                _ => System.Text.Encoding.UTF8.GetBytes(PlanSvg.Of(layouts[0], Window.Infield(layouts[0]))),
+            };
+            File.WriteAllBytes(file, bytes);
+            Console.WriteLine($"{file}: {layouts[0].Code.Address}, {bytes.Length} bytes");
+        }
         return Verb.Fine;
     }
 
     /// <summary>The points of one layout, or how the marks of several lie to each other.</summary>
-    private static int Told(Request request, List<Layout> layouts)
+    private static int Told(Request request, List<(string Name, Layout Layout)> layouts)
     {
-        var shared = Sharing.Of(layouts);
-        if (request.Json) Json.Write(new { layouts = layouts.Select(l => new { code = l.Code.Address.ToString(), l.Marks, l.Courses, l.Bows }), shared });
-        else if (layouts.Count == 1)
-            foreach (var m in layouts[0].Marks) Console.WriteLine(FormattableString.Invariant($"{m.Name,-56} {m.At.X,9:0.000} ft right {m.At.Y,9:0.000} ft up   {Tape.Told(m.At.Length)} from home, {Tape.InMetres(m.At.Length)}"));
+        var (marks, mounds) = (CommonMark.Of(layouts), Mounds.Clashing(layouts));
+        var clashing = marks.Any(m => m.Fit == Fit.Clashing) || mounds.Count > 0;
+        if (request.Json) Json.Write(new { layouts = layouts.Select(l => new { code = l.Layout.Code.Address.ToString(), l.Layout.Marks, l.Layout.Courses, l.Layout.Bows }), shared = layouts.Count == 1 ? [] : marks, mounds });
+        else if (layouts is [var only])
+            foreach (var m in only.Layout.Marks) Console.WriteLine(FormattableString.Invariant($"{m.Name,-56} {m.At.X,9:0.000} ft right {m.At.Y,9:0.000} ft up   {Tape.Told(m.At.Length)} from home, {Tape.InMetres(m.At.Length)}"));
         else
-            foreach (var pair in shared.GroupBy(s => (s.First, s.Second)))
-            {
-                Console.WriteLine($"{pair.Key.First} and {pair.Key.Second} on one diamond");
-                foreach (var s in pair.OrderBy(s => s.Fit == Fit.Clashing ? 0 : s.Fit == Fit.Apart ? 1 : 2)) Console.WriteLine($"  {s.InWords}");
-            }
-        return shared.Any(s => s.Fit == Fit.Clashing) ? Verb.No : Verb.Fine;
+        {
+            Console.WriteLine($"{Words.And([.. layouts.Select(l => l.Name)])} on one diamond");
+            foreach (var mound in mounds) Console.WriteLine($"  CLASH: {mound}");
+            foreach (var mark in marks.OrderBy(m => m.Fit == Fit.Clashing ? 0 : m.Fit == Fit.Apart ? 1 : m.Without.Count > 0 ? 2 : 3)) Console.WriteLine($"  {mark.InWords}");
+        }
+        return clashing ? Verb.No : Verb.Fine;
     }
 
     public static int StakeOutSheet(Request request)
@@ -74,7 +71,13 @@ internal static class DiamondVerb
         var book = Library.Codes(request, ["field", "field marks"], address: "");
         var findings = new List<Finding>();
         var all = Layouts(book, request, Divisions(book), findings);
-        var survey = findings.Count > 0 ? null : SurveyFile.Read(file, File.ReadAllText(file), Surveyor.Names(all), findings);
+        string? Wrong(string address)
+        {
+            string? why = null;
+            Casebook.Code(book, address, request.Today, m => why ??= m);
+            return why;
+        }
+        var survey = findings.Count > 0 ? null : SurveyFile.Read(file, File.ReadAllText(file), Surveyor.Names(all), findings, Wrong);
         var asked = survey is null || survey.Codes.Count == 0 ? all : Layouts(book, request, survey.Codes, findings);
         var found = survey is null || findings.Count > 0 ? null : Surveyor.Of(survey, asked, findings);
         foreach (var finding in findings) Console.Error.WriteLine(finding);

@@ -39,13 +39,25 @@ internal static class Doubts
         }
     }
 
+    /// <summary>What the tapes were read in instead of the unit that was typed, when that makes them fit a field which they miss by far; null when nothing does.</summary>
+    public static string? OtherUnit(IReadOnlyList<Reading> readings, IReadOnlyList<Layout> layouts)
+    {
+        double Missed(double times) => layouts.Min(l => Miss([.. readings.Select(r => r with { Feet = r.Feet * times })], l, n => n));
+        var asTyped = Missed(1);
+        if (asTyped < ByFar || readings.Count < 3) return null;
+        (string Unit, double Times)[] others = [("metres and typed as feet", 1 / Tape.MetresInAFoot), ("feet and typed as metres", Tape.MetresInAFoot), ("yards and typed as feet", 3)];
+        return others.Select(b => (b.Unit, Miss: Missed(b.Times))).MinBy(b => b.Miss) is var (unit, miss) && miss < ByFar && miss < asTyped / 4 ? unit : null;
+    }
+
+    /// <summary>Feet; half a stride: a diamond laid by pacing is no worse than this.</summary>
+    private const double ByFar = 2;
+
     /// <summary>The two points which, exchanged, make a survey fit that does not fit by far; null when there are none.</summary>
     public static (string A, string B)? Exchanged(IReadOnlyList<Reading> readings, IReadOnlyList<Layout> layouts)
     {
         var points = readings.SelectMany(r => new[] { r.From, r.To }).Distinct().ToList();
         var asNamed = layouts.Min(l => Miss(readings, l, n => n));
-        // half a stride: a diamond laid by pacing is no worse than this
-        if (asNamed < 2) return null;
+        if (asNamed < ByFar) return null;
         var swaps = from a in points from b in points where string.CompareOrdinal(a, b) < 0 select (a, b);
         var best = swaps.Select(s => (Pair: s, Miss: layouts.Min(l => Miss(readings, l, n => n == s.a ? s.b : n == s.b ? s.a : n)))).OrderBy(s => s.Miss).FirstOrDefault();
         return best.Pair.a is not null && best.Miss < asNamed / 4 ? best.Pair : null;

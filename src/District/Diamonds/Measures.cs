@@ -12,7 +12,7 @@ public sealed class Measures
     [
         "base distance", "pitching distance", "base width", "double base length", "double base", "home plate width", "lane length", "lane width", "coach's box length", "coach's box depth",
         "coach's box distance from the line", "coach's box past the base", "on-deck circle across", "on-deck circle from home", "shortest fence", "longest fence", "fence advised at the lines",
-        "fence advised in centre", "backstop advised", "grass line radius", "circle radius", "pitcher's plate length", "pitcher's plate width", "mound across", "pitcher's plate behind the middle of the mound",
+        "fence advised in centre", "backstop advised", "grass line radius", "circle radius", "pitcher's plate length", "pitcher's plate width", "mound height", "mound across", "pitcher's plate behind the middle of the mound",
         "batter's box length", "batter's box width", "batter's box reach ahead of the plate's centre", "batter's box gap from the plate", "catcher's box depth", "catcher's box width", "catcher's box shape",
         "catcher's box measured from", "grace for bases and plate", "one tape reading is good to", "chalk too near other chalk",
     ];

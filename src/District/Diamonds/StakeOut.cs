@@ -42,15 +42,21 @@ public sealed record StakeOut(Layout Layout, Func<double, string> Told, IReadOnl
     {
         double bases = layout["home"].To(layout["first"]), across = layout["home"].To(layout["second"]);
         var plate = layout.Marks.First(m => m.Made == Made.Rubber && m.Name != "home");
+        var coloured = layout.Find("coloured half, outer back corner");
+        List<string> twofold = coloured is { } corner ? [$"The double base: its white half is first base and lies inside; its coloured half lies against it in foul ground, out to {told(layout["first"].To(corner))} from first's stake, square to the line."] : [];
+        List<string> raised = layout.Find("middle of the mound") is { } middle
+            ? [$"The mound has its middle at {told(layout["home"].To(middle))} from home, is {told(layout.Measures.Feet("mound across"))} across, and the plate on it lies {told(layout.Measures.Feet("mound height"))} higher than home plate."] : [];
         return
         [
             "Drive a nail at the rear point of home. Everything is taped from it.",
             $"Stretch the tape from home through the middle of the field. Drive a nail at {told(across)}: that is the middle of second base.",
-            $"Hold the tape's end at home and its {told(2 * bases)} mark at second. A stick at the {told(bases)} mark, pulled tight toward first, stands at first's outer back corner. (Two people: loop both ends over the nails.)",
+            $"Hold the tape's end at home and its {told(2 * bases)} mark at second. A stick at the {told(bases)} mark, pulled tight toward first, stands at first's outer back corner. (Two people: loop both ends over the nails. With a shorter tape: strike an arc of {told(bases)} from home and another from second; they cross there.)",
             "Carry the same stick over to the other side and pull tight: that is third's outer back corner.",
             $"Check before anything else: first to third must read {told(across)}, and each side {told(bases)}. If first to third is off, second is off its line: begin again from the nail at second.",
             "First and third lie wholly inside the square, their outer corners at the stakes. Second lies with its middle on the nail.",
+            .. twofold,
             $"Stretch a string from home to second. The front edge of the pitcher's plate lies across it at {told(layout["home"].To(plate.At))} from home, square to the string.",
+            .. raised,
             "Tape the other points from the table: strike a short arc from the first corner, another from the second; the stake stands where they cross. Work through all points of one pair of corners before moving the tape's end.",
             "Read the check tape for every stake, and write down what it read.",
         ];

@@ -16,7 +16,8 @@ public sealed record SurveyFile(string Name, IReadOnlyList<string> Codes, double
 
     /// <summary>Reads a survey; null, with every fault, when a line cannot be used.</summary>
     /// <param name="known">The points a field has.</param>
-    public static SurveyFile? Read(string file, string text, IReadOnlyCollection<string> known, List<Finding> findings)
+    /// <param name="wrong">Why a code cannot be used; null when it can.</param>
+    public static SurveyFile? Read(string file, string text, IReadOnlyCollection<string> known, List<Finding> findings, Func<string, string?>? wrong = null)
     {
         var before = findings.Count;
         var (name, tape) = ("", (double?)null);
@@ -30,7 +31,9 @@ public sealed record SurveyFile(string Name, IReadOnlyList<string> Codes, double
             switch (key)
             {
                 case "Survey": name = value; continue;
-                case "codes": codes = [.. value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]; continue;
+                case "codes": codes = [.. value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+                    foreach (var code in codes) if (wrong?.Invoke(code) is { } refused) Fault(FindingKind.UnknownWord, line.Number, refused);
+                    continue;
                 case "tape":
                     tape = Diamonds.Tape.Read(value, out var why);
                     if (tape is null) Fault(FindingKind.ImpossibleValue, line.Number, why);

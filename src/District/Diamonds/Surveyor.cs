@@ -21,6 +21,7 @@ public sealed record Surveyor(SurveyFile Survey, TapeNet Net, IReadOnlyList<Susp
         foreach (var fault in Doubts.CannotClose(survey.Readings, deviation)) Fault(fault);
         foreach (var fault in Doubts.NotHeld(survey.Readings, points)) Fault(fault);
         if (findings.Count > before) return null;
+        if (Doubts.OtherUnit(survey.Readings, layouts) is { } unit) { Fault($"these tapes fit no field as they were typed, and they fit one if they were read in {unit}; write each with its unit: '18.29 m' or '60 ft'"); return null; }
         if (Doubts.Exchanged(survey.Readings, layouts) is var (a, b)) { Fault($"{a} and {b} look exchanged: named the other way round the tapes fit a field, as they stand they fit none; which is which?"); return null; }
         var nearest = layouts.MinBy(l => Doubts.Miss(survey.Readings, l, n => n))!;
         var pins = Pins(nearest, points, survey.Readings);

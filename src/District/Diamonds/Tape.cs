@@ -36,11 +36,12 @@ public static class Tape
     /// <summary>"25.863 m", to the millimetre.</summary>
     public static string InMetres(double feet) => (feet * MetresInAFoot).ToString("0.000", CultureInfo.InvariantCulture) + " m";
 
-    /// <summary>Reads "127 ft 3 1/2 in", "6 in", "127.29 ft" or "38.8 m", in feet; null when it is none of these or not more than nothing.</summary>
+    /// <summary>Reads "127 ft 3 1/2 in", 127' 3 1/2", "6 in", "127.29 ft" or "38.8 m", in feet; null when it is none of these or not more than nothing.</summary>
     public static double? Read(string text, out string fault)
     {
         fault = "";
-        var typed = Words.Tidy(text);
+        var typed = Words.Tidy(Words.Tidy(text).Replace("\u2032", "'", StringComparison.Ordinal).Replace("''", "\"", StringComparison.Ordinal).Replace("'", " ft ", StringComparison.Ordinal)
+            .Replace("\u2033", "\"", StringComparison.Ordinal).Replace("\u201d", "\"", StringComparison.Ordinal).Replace("\"", " in", StringComparison.Ordinal));
         if (typed.StartsWith('-')) { fault = $"'{typed}' is less than nothing; a tape reads more than 0"; return null; }
         if (!Quantity.TryRead(typed, out var quantity) || quantity.IsNone) { fault = $"'{typed}' is no length; write '127 ft 3 1/2 in', '127.29 ft' or '38.80 m'"; return null; }
         double? feet = quantity.Unit switch { "ft" => quantity.Value, "in" => quantity.Value / 12, "m" => quantity.Value / MetresInAFoot, _ => null };

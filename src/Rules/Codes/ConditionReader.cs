@@ -132,7 +132,7 @@ internal sealed class ConditionReader(
                 operands.Add(new(null, parameter));
                 continue;
             }
-            Fault(FindingKind.UnknownWord, $"'{name}' has no value '{Cut(piece)}'; {Words.Offer(piece, values)}");
+            Fault(FindingKind.UnknownWord, $"'{name}' has no value '{Cut(piece)}'; {Words.Offer(piece, values)}{(term?.Term.Band is { } band ? FormattableString.Invariant($", or a number of {band.Unit} from {band.Low} to {band.High}") : "")}");
             return null;
         }
         return operands;

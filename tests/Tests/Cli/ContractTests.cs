@@ -242,11 +242,20 @@ public class ContractTests
             Assert.Equal(0, Run("diamond", "SB 12U", kind, file).Code);
             Assert.StartsWith(begins, File.ReadAllText(file));
         }
+        Assert.Equal(0, Run("diamond", "SB 12U", "--svg", Path.Combine(folder, "a.svg"), "--dxf", Path.Combine(folder, "a.dxf")).Code);
+        Assert.True(File.Exists(Path.Combine(folder, "a.svg")) && File.Exists(Path.Combine(folder, "a.dxf")));
         Directory.Delete(folder, true);
+        var refused = Run("diamond", "SB 13U", "XX").Error;
+        Assert.Contains("SB 12U", refused);
+        Assert.Contains("'XX' is not a code", refused);
+        Assert.Contains("there is no option '--nope'", Run("diamond", "SB 12U", "--nope").Error);
+        Assert.Contains("no-such-folder", Run("diamond", "SB 12U", "--pdf", "no-such-folder/field.pdf").Error);
+        Assert.DoesNotContain("IO_", Run("diamond", "SB 12U", "--pdf", "no-such-folder/field.pdf").Error);
         Assert.Contains("84 ft 10 1/4 in", Run("diamond", "SB 12U").Out);
         var (code, text, _) = Run("diamond", "SB 12U", "BB 11-12");
         Assert.Equal(1, code);
-        Assert.Contains("CLASH", text);
+        Assert.Contains("CLASH, only 2 in apart", text);
+        Assert.Contains("CLASH: SB 12U pitches from level ground", text);
         Assert.Contains("home to second: 84 ft 10 1/4 in", Run("stakeout", "SB 12U").Out);
         (code, text, _) = Run("survey", "demo/low-field.survey");
         Assert.Equal(1, code);

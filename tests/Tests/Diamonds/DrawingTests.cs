@@ -85,6 +85,45 @@ public partial class DrawingTests
         }
     }
 
+    /// <summary>Words that stand level on a drawing keep clear of each other; nothing clips them (the clip of a page holds its lines only).</summary>
+    [Fact]
+    public void No_word_of_a_drawing_lies_on_another_or_is_clipped()
+    {
+        foreach (var division in Divisions)
+        {
+            using var pdf = PdfDocument.Open(PlanPdf.Of(LayoutTests.Of(division)));
+            foreach (var page in pdf.GetPages())
+            {
+                var words = page.GetWords().Where(w => w.TextOrientation == UglyToad.PdfPig.Content.TextOrientation.Horizontal).ToList();
+                foreach (var (a, i) in words.Select((w, i) => (w, i)))
+                    foreach (var b in words.Skip(i + 1))
+                    {
+                        var (wide, high) = (Math.Min(a.BoundingBox.Right, b.BoundingBox.Right) - Math.Max(a.BoundingBox.Left, b.BoundingBox.Left), Math.Min(a.BoundingBox.Top, b.BoundingBox.Top) - Math.Max(a.BoundingBox.Bottom, b.BoundingBox.Bottom));
+                        Assert.False(wide > 0.5 && high > 0.5, $"{division}, page {page.Number}: '{a.Text}' and '{b.Text}' lie on each other");
+                    }
+            }
+            // a clip that is open where words are drawn would cut them
+            foreach (var page in pdf.GetPages()) Assert.DoesNotContain("Tj", ClippedPart(page));
+        }
+    }
+
+    private static string ClippedPart(UglyToad.PdfPig.Content.Page page)
+    {
+        var clipped = new System.Text.StringBuilder();
+        var open = new Stack<bool>([false]);
+        foreach (var operation in page.Operations)
+        {
+            switch (operation.Operator)
+            {
+                case "q": open.Push(open.Peek()); break;
+                case "Q": open.Pop(); break;
+                case "W" or "W*": open.Pop(); open.Push(true); break;
+                default: if (open.Peek()) clipped.Append(operation.Operator).Append(' '); break;
+            }
+        }
+        return clipped.ToString();
+    }
+
     [Fact]
     public void The_picture_for_the_screen_is_well_formed_and_holds_what_is_laid_out()
     {

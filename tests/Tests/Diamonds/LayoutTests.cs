@@ -189,15 +189,31 @@ public class LayoutTests
     [Fact]
     public void Two_divisions_share_bases_and_clash_where_marks_are_near()
     {
-        var shared = Sharing.Of(Of("softball/12U"), Of("baseball/12U"));
-        Fit Fit_(string mark) => shared.First(s => s.Mark == mark).Fit;
-        Assert.Equal(Fit.Shared, Fit_("first"));
+        var shared = CommonMark.Of([("softball", Of("softball/12U")), ("baseball", Of("baseball/12U"))]);
+        CommonMark Mark(string mark) => shared.First(s => s.Name == mark);
+        Assert.Equal(Fit.Shared, Mark("first").Fit);
         // 40 ft and 46 ft
-        Assert.Equal(6, shared.First(s => s.Mark == Plate).Apart, 9);
-        Assert.Equal(Fit.Apart, Fit_(Plate));
+        Assert.Equal(6, Mark(Plate).Nearest!.Value, 9);
+        Assert.Equal(Fit.Apart, Mark(Plate).Fit);
         // boxes 6 in and 4 in from the plate, both ending 3 ft behind its middle: 2 in apart
-        Assert.Equal(Fit.Clashing, Fit_("batter's box, first base side, rear inner corner"));
-        Assert.All(Sharing.Of(Of("softball/12U"), Of("softball/12U")), s => Assert.Equal(Fit.Shared, s.Fit));
+        Assert.Equal(Fit.Clashing, Mark("batter's box, first base side, rear inner corner").Fit);
+        Assert.All(CommonMark.Of([("one", Of("softball/12U")), ("other", Of("softball/12U"))]), s => Assert.Equal(Fit.Shared, s.Fit));
+    }
+
+    /// <summary>
+    /// A mound 10 ft across with its middle at 45 ft 2 in (youth baseball on 60 ft bases | from memory) reaches into the circle of 8 ft round a plate at 40 ft (field layout pages | published):
+    /// the two are 5 ft 2 in apart, and 5 ft and 8 ft reach 13 ft. The plate of the eldest boys lies at 60 ft 6 in (OBR 2.01), its mound 9 ft round 59 ft: 13 ft 10 in from 45 ft 2 in, and 9 and 5 reach 14 ft.
+    /// </summary>
+    [Fact]
+    public void Earth_that_lies_in_anothers_way_is_told_and_two_level_fields_have_none()
+    {
+        IReadOnlyList<string> Told(params string[] codes) => Mounds.Clashing([.. codes.Select(c => (c, Of(c)))]);
+        Assert.Contains("5 ft 2 in from that plate", Assert.Single(Told("softball/12U", "baseball/12U")));
+        Assert.Contains("5 ft 2 in from that plate", Assert.Single(Told("baseball/12U", "softball/12U")));
+        Assert.Contains("13 ft 10 in apart", Assert.Single(Told("baseball/12U", "baseball/18U")));
+        Assert.Empty(Told("softball/12U", "softball/14U", "softball/18U"));
+        // one mound at one place and of one height is one for both
+        Assert.Empty(Told("baseball/10U", "baseball/12U"));
     }
 
     [Theory]

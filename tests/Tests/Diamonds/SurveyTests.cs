@@ -83,11 +83,31 @@ public class SurveyTests
     [InlineData("home-first 60 ft\nhome-second 84 ft 10 in\nhome-third 60 ft\nhome-plate 40 ft\n", "do not hold")]
     // feet written for metres: 60 ft on one side, 18.3 ft on the next
     [InlineData("home-first 60 ft\nfirst-second 18.29 ft\nhome-second 25.86 ft\n", "cannot close")]
+    // all six read in metres (18.288 and 25.863 m are 60 ft and 84 ft 10 1/4 in) and typed as feet
+    [InlineData("home-first 18.288 ft\nhome-second 25.863 ft\nhome-third 18.288 ft\nfirst-second 18.288 ft\nsecond-third 18.288 ft\nfirst-third 25.863 ft\n", "read in metres and typed as feet")]
+    [InlineData("home-first 60 m\nhome-second 84.853 m\nhome-third 60 m\nfirst-second 60 m\nsecond-third 60 m\nfirst-third 84.853 m\n", "read in feet and typed as metres")]
     public void No_field_is_made_of_tapes_that_cannot_be(string text, string reason)
     {
         var (found, faults) = Read(text);
         Assert.Null(found);
         Assert.Contains(faults, f => f.Contains(reason));
+    }
+
+    /// <summary>Marks of feet and inches, straight or typographic, are 42 ft 6 1/2 in; what is no length remains none.</summary>
+    [Theory]
+    [InlineData("42' 6 1/2\"")]
+    [InlineData("42'6 1/2\"")]
+    [InlineData("42\u2032 6 1/2\u2033")]
+    [InlineData("42\u2019 6 1/2\u201d")]
+    [InlineData("42 ft 6 1/2 in")]
+    public void A_tape_is_read_by_its_marks(string typed) => Assert.Equal(42 + 6.5 / 12, Tape.Read(typed, out _)!.Value, 12);
+
+    [Fact]
+    public void A_code_that_is_none_is_told_with_the_line_and_the_other_faults()
+    {
+        var findings = new List<Finding>();
+        Assert.Null(SurveyFile.Read("a.survey", "codes: SB 12U, SB 99U\nhome-first -1 ft\n", Surveyor.Names(Layouts), findings, c => c == "SB 99U" ? "no such code" : null));
+        Assert.Equal(["a.survey, line 1: no such code", "a.survey, line 2: '-1 ft' is less than nothing; a tape reads more than 0"], findings.Select(f => f.ToString()));
     }
 
     [Fact]

@@ -152,7 +152,7 @@ public class GearTests
         var (_, _, faults) = Read("code: SB 12U\nhat 3\n  glov is torn\nbat A\n  marks: BBCORE\n  bat condition is dent\nbat K\n  length is 40 in\nglove 2\n  glove is too big\n  torn\nglove 2\n");
         Assert.Equal(
         [
-            "a.gear, line 2: cannot read 'hat 3'; a line at the beginning is Gear:, code:, found:, or a piece: bat, helmet, ball, glove, protective gear, sleeve, uniform, band, jewelry or cast, with its name",
+            "a.gear, line 2: cannot read 'hat 3'. Did you mean 'bat'? A line at the beginning is Gear:, code:, found:, or a piece: bat, helmet, ball, glove, protective gear, sleeve, uniform, band, jewelry or cast, with its name",
             "a.gear, line 4: bat A: 'BBCORE' is no mark; it may be body's own softball mark, performance factor 1.20, BBCOR .50, wood-like youth standard, performance factor 1.15 or none",
             "a.gear, line 6: 'bat condition' has no value 'dent'; it may be sound, damaged, altered, painted, written on the barrel, warmed or something fixed to it",
             "a.gear, line 7: nobody wrote down which marks bat K carries; add 'marks:' and what can be read, or 'marks: none'",
