@@ -31,8 +31,8 @@ public static class CrewGuard
     private static IEnumerable<Breach> Breaches(DistrictStore store, CrewRecords records, UmpiresCodes codes)
     {
         var coming = records with { Games = [.. records.Games.Where(g => DateOnly.FromDateTime(g.Start) >= store.Today)] };
-        // a game of today that is over already counts in its umpires' day, and is itself left as it was
-        var plan = CrewPlan.Of(coming, codes, alsoPast: true);
+        // a game of today that is over counts in its umpires' day, and is itself left as it was
+        var plan = CrewPlan.Of(coming, codes);
         return CrewCheck.All(plan).Where(b => b.Hold == Hold.Safety && plan.Game(b.Game)!.Game.IsAhead);
     }
 

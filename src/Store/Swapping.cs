@@ -83,7 +83,7 @@ public static class Swapping
 
     public static string StateWord(SwapState state) => state switch { SwapState.Asked => "asked", SwapState.Declined => "declined", SwapState.TakenBack => "taken back", SwapState.Refused => "refused", _ => "confirmed" };
 
-    private static CrewPlan Plan(DistrictStore store, CrewSight sight) => CrewPlan.Of(sight.Of(CrewReader.Read(store)), UmpiresCodes.For(store.Codes!()), alsoPast: true);
+    private static CrewPlan Plan(DistrictStore store, CrewSight sight) => CrewPlan.Of(sight.Of(CrewReader.Read(store)), UmpiresCodes.For(store.Codes!()));
 
     private static List<FieldFault> Whole(DistrictStore store, Action<List<FieldFault>> deed)
     {

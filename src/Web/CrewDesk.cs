@@ -5,12 +5,12 @@ using Umpirage.Store;
 
 namespace Umpirage.Web;
 
-/// <summary>The crews as a plan, as far as somebody sees them, with what the desk's rule code says of umpires. Games played count, since they fill a day as any other.</summary>
+/// <summary>The crews as a plan, as far as somebody sees them, with what the desk's rule code says of umpires.</summary>
 internal static class CrewDesk
 {
     /// <param name="heat">The heat index of one day, degrees Fahrenheit, as somebody typed it.</param>
     public static CrewPlan Plan(DistrictStore store, Shelf shelf, CrewSight sight, (DateOnly Day, double Index)? heat = null) =>
-        CrewPlan.Of(sight.Of(CrewReader.Read(store, heat is { } h ? new Dictionary<DateOnly, double> { [h.Day] = h.Index } : null)), UmpiresCodes.For(shelf.Book), alsoPast: true);
+        CrewPlan.Of(sight.Of(CrewReader.Read(store, heat is { } h ? new Dictionary<DateOnly, double> { [h.Day] = h.Index } : null)), UmpiresCodes.For(shelf.Book));
 
     /// <summary>Whether an open swap waits for this viewer's own yes.</summary>
     public static bool Waits(Viewer viewer, AskedSwap swap, Func<string, Person?> person) => swap.IsOpen

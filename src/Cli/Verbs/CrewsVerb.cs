@@ -37,24 +37,22 @@ internal static class CrewsVerb
         }
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
-        var codes = UmpiresCodes.For(store.Codes!());
-        var records = CrewReader.Read(store);
+        var plan = CrewPlan.Of(CrewReader.Read(store, asked.Heat is { } heat && store.Games.Find(asked.Game) is { } hot ? new Dictionary<DateOnly, double> { [hot.Day] = heat } : null), UmpiresCodes.For(store.Codes!()));
         return asked.Deed switch
         {
-            "solve" => Solve(request, asked, store, records, codes), "check" => Check(request, asked, store, records, codes), "forecast" => Foresee(request, asked, store, records, codes),
-            "diff" => CrewsPublished.Diff(request, store, records, Monday(asked, store)), "publish" => CrewsPublished.Publish(request, store, Monday(asked, store)),
+            "solve" => Solve(request, asked, store, plan), "check" => Check(request, asked, store, plan), "forecast" => Foresee(request, asked, store, plan),
+            "diff" => CrewsPublished.Diff(request, store, plan.Records, Monday(asked, store)), "publish" => CrewsPublished.Publish(request, store, Monday(asked, store)),
             "freeze" or "thaw" => CrewsPublished.Freeze(request, store, asked.Game, asked.Deed == "freeze"),
-            _ => OneGame(request, asked, records, codes),
+            _ => OneGame(request, asked, plan),
         };
     }
 
     private static DateOnly Monday(CrewsAsked asked, DistrictStore store) => AsOffered.Monday(asked.Week ?? store.Today);
 
-    private static int Solve(Request request, CrewsAsked asked, DistrictStore store, CrewRecords records, UmpiresCodes codes)
+    private static int Solve(Request request, CrewsAsked asked, DistrictStore store, CrewPlan plan)
     {
-        var plan = CrewPlan.Of(records, codes);
         var now = DistrictOf.Now(request, store);
-        var task = CrewTask.Week(plan, Monday(asked, store), now, CrewPlan.Of(records, codes, alsoPast: true)) with { Seconds = asked.Seconds ?? 15 };
+        var task = CrewTask.Week(plan, Monday(asked, store), now) with { Seconds = asked.Seconds ?? 15 };
         if (task.Games.Count == 0) { Console.Error.WriteLine($"no umpired games lie ahead in the week of {CodeAddress.Day(Monday(asked, store))}"); return Verb.No; }
         using var stop = new CancellationTokenSource();
         Console.CancelKeyPress += (_, pressed) => { pressed.Cancel = true; stop.Cancel(); };
@@ -69,11 +67,10 @@ internal static class CrewsVerb
         return result.Required.Any() ? Verb.No : Verb.Fine;
     }
 
-    private static int Check(Request request, CrewsAsked asked, DistrictStore store, CrewRecords records, UmpiresCodes codes)
+    private static int Check(Request request, CrewsAsked asked, DistrictStore store, CrewPlan plan)
     {
-        var plan = CrewPlan.Of(records, codes);
         var monday = Monday(asked, store);
-        var breaches = CrewCheck.All(plan).Where(b => plan.Game(b.Game)!.Day is var d && d >= monday && d < monday.AddDays(7)).ToList();
+        var breaches = CrewCheck.All(plan, plan.Games.Where(g => g.Game.IsAhead && g.Day >= monday && g.Day < monday.AddDays(7)).Select(g => g.Key).ToHashSet());
         if (request.Json) Json.Write(breaches.Select(CrewsJson.Of));
         else
         {
@@ -87,24 +84,22 @@ internal static class CrewsVerb
         return breaches.Any(b => b.Hold != Hold.Wish) ? Verb.No : Verb.Fine;
     }
 
-    private static int Foresee(Request request, CrewsAsked asked, DistrictStore store, CrewRecords records, UmpiresCodes codes)
+    private static int Foresee(Request request, CrewsAsked asked, DistrictStore store, CrewPlan plan)
     {
-        var forecast = Forecast.Of(CrewPlan.Of(records, codes), Monday(asked, store));
+        var forecast = Forecast.Of(plan, Monday(asked, store));
         if (request.Json) Json.Write(CrewsJson.Of(forecast));
         else foreach (var line in CrewWords.Forecast(forecast)) Console.WriteLine(line);
         return forecast.Short > 0 ? Verb.No : Verb.Fine;
     }
 
-    private static int OneGame(Request request, CrewsAsked asked, CrewRecords records, UmpiresCodes codes)
+    private static int OneGame(Request request, CrewsAsked asked, CrewPlan plan)
     {
-        var plan = CrewPlan.Of(records, codes, alsoPast: true);
         if (plan.Game(asked.Game) is not { Game.IsAhead: true } game)
         {
-            var gone = records.Games.FirstOrDefault(g => g.Key == asked.Game);
+            var gone = plan.Records.Games.FirstOrDefault(g => g.Key == asked.Game);
             Console.Error.WriteLine(gone is null ? $"there is no game '{asked.Game}'; {Words.Offer(asked.Game, [.. plan.Games.Select(g => g.Key)])}" : $"the game '{asked.Game}' is not to be played: {gone.Status.ToString().ToLowerInvariant()}");
             return Verb.Unusable;
         }
-        if (asked.Heat is { } heat) (plan, game) = CrewPlan.Of(records with { Heat = new Dictionary<DateOnly, double> { [game.Day] = heat } }, codes, alsoPast: true) is var hot ? (hot, hot.Game(asked.Game)!) : default;
         if (asked.Place is { } place && !CrewPlace.All.Contains(place)) { Console.Error.WriteLine($"there is no place '{place}'; it may be {Words.Or(CrewPlace.All)}"); return Verb.Unusable; }
         if (!request.Json) Console.WriteLine(CrewWords.Game(game));
         if (asked.Deed == "subs") return Substitutes(request, asked, plan, game);

@@ -19,9 +19,11 @@ public sealed class CrewPlan
 
     private CrewPlan(Index index, IReadOnlyDictionary<string, Seated[]> games, IReadOnlyDictionary<string, Seated[]> persons) => (this.index, this.games, this.persons) = (index, games, persons);
 
-    /// <summary>A plan from records. Places of games that are not to be played, or that refer to what is not on record, are left out.</summary>
-    /// <param name="alsoPast">Games played count, too: for figures of a season.</param>
-    public static CrewPlan Of(CrewRecords records, UmpiresCodes codes, bool alsoPast = false)
+    /// <summary>
+    /// A plan from records. Games that were played or broken off are in it beside those ahead, since they fill their umpires' day as any other; those called
+    /// off are not, nor places that refer to what is not on record.
+    /// </summary>
+    public static CrewPlan Of(CrewRecords records, UmpiresCodes codes)
     {
         var people = PeopleOf(records);
         var (divisions, teams, leagues) = (records.Divisions.ToDictionary(d => d.Key), records.Teams.ToDictionary(t => t.Key), records.Leagues.ToDictionary(l => l.Key));
@@ -29,7 +31,7 @@ public sealed class CrewPlan
         var endings = records.Endings.ToDictionary(e => e.Game, e => e.At);
         var coordinators = records.Coordinations.ToDictionary(c => c.Game, c => c.Person);
         var games = new Dictionary<string, CrewGame>();
-        foreach (var game in records.Games.Where(g => g.IsAhead || (alsoPast && g.Status == GameStatus.Played)))
+        foreach (var game in records.Games.Where(g => g.Stands))
         {
             var (home, visitor, division) = (teams[game.Home], teams[game.Visitor], divisions[game.Division]);
             var code = codes.Of(Governing.Code(codes.Book, division, leagues[home.League], leagues[visitor.League]), DateOnly.FromDateTime(game.Start));
@@ -51,13 +53,13 @@ public sealed class CrewPlan
     private static Dictionary<string, CrewPerson> PeopleOf(CrewRecords records)
     {
         var officials = records.Officials.ToDictionary(o => o.Person);
-        var (clearances, certificates, hours) = (records.Clearances.ToLookup(c => c.Person), records.Certificates.ToLookup(c => c.Person), records.Hours.ToLookup(h => h.Person));
+        var (clearances, certificates, hours, aways) = (records.Clearances.ToLookup(c => c.Person), records.Certificates.ToLookup(c => c.Person), records.Hours.ToLookup(h => h.Person), records.Aways.ToLookup(a => a.Person));
         var (approvals, interests, roles) = (records.Approvals.ToLookup(a => a.Child), records.Interests.ToLookup(i => i.Person), records.Roles.ToLookup(r => r.Person));
         var pairings = records.Pairings.SelectMany(p => new[] { (Key: p.Person, p), (Key: p.Other, p) }).ToLookup(x => x.Key, x => x.p);
         var (guardians, elsewhere, homes) = (records.Guardianships.ToLookup(g => g.Child, g => g.Guardian), records.Elsewhere.ToLookup(e => e.Person), records.Homes.ToDictionary(h => h.Person));
         return records.People.ToDictionary(p => p.Key, p => new CrewPerson(p)
         {
-            Official = officials.GetValueOrDefault(p.Key), Clearances = [.. clearances[p.Key]], Certificates = [.. certificates[p.Key]], Hours = [.. hours[p.Key]], Approvals = [.. approvals[p.Key]],
+            Official = officials.GetValueOrDefault(p.Key), Clearances = [.. clearances[p.Key]], Certificates = [.. certificates[p.Key]], Hours = Availability.United(hours[p.Key]), Aways = [.. aways[p.Key]], Approvals = [.. approvals[p.Key]],
             Interests = [.. interests[p.Key]], Pairings = [.. pairings[p.Key]], Roles = [.. roles[p.Key]], Guardians = guardians[p.Key].ToHashSet(), Elsewhere = [.. elsewhere[p.Key]],
             Home = homes.GetValueOrDefault(p.Key),
         });

@@ -19,7 +19,7 @@ public sealed record Forecast(DateOnly Monday, int Required, double Offered, int
 
     public static Forecast Of(CrewPlan plan, DateOnly monday)
     {
-        var games = plan.Games.Where(g => g.Day >= monday && g.Day < monday.AddDays(7)).ToList();
+        var games = plan.Games.Where(g => g.Game.IsAhead && g.Day >= monday && g.Day < monday.AddDays(7)).ToList();
         var can = Can(plan, games);
         var demand = games.GroupBy(g => g.Day).ToDictionary(g => g.Key, g => (Plate: g.Count(), Base: g.Sum(x => x.Division.Crew - 1)));
         var filled = Fill(can, demand, offers: true);

@@ -50,12 +50,12 @@ public sealed class Published
         return onRecord.Where(a => past.Contains(a.Game)).Concat(Places.Where(p => ahead.Contains(p.Game)).Select(p => new Assignment(p.Game, p.Place, p.Person)));
     }
 
-    /// <summary>The plan with the crews of published games as people were told of them: what a search changes as little as it can.</summary>
+    /// <summary>The plan with the crews of published games ahead as people were told of them: what a search changes as little as it can.</summary>
     public static CrewPlan Standing(CrewPlan plan)
     {
         if (plan.Records.Published.Count == 0) return plan;
         var told = Of(plan.Records.Published);
-        return plan.Without(plan.Games.Where(g => told.Has(g.Key)))
-            .With(told.Places.Where(p => p.Person is not null).Select(p => (plan.Game(p.Game), p.Place, plan.Person(p.Person!))).Where(s => s.Item1 is not null && s.Item3 is not null).Select(s => (s.Item1!, s.Place, s.Item3!)));
+        return plan.Without(plan.Games.Where(g => g.Game.IsAhead && told.Has(g.Key)))
+            .With(told.Places.Where(p => p.Person is not null).Select(p => (plan.Game(p.Game), p.Place, plan.Person(p.Person!))).Where(s => s.Item1 is { Game.IsAhead: true } && s.Item3 is not null).Select(s => (s.Item1!, s.Place, s.Item3!)));
     }
 }

@@ -51,12 +51,11 @@ internal static class CrewGoals
     /// </summary>
     private static LinearExpr Unfairness(CrewTask task, CrewModel model)
     {
-        var season = task.Season ?? task.Plan.Without(task.Games);
         var asked = task.Games.Select(g => g.Key).ToHashSet();
         var people = model.ByPerson.Select(own =>
         {
             var person = own.First().Who.Person;
-            var before = season.Of(person).Where(s => !asked.Contains(s.Game.Key)).ToList();
+            var before = task.Plan.Of(person).Where(s => !asked.Contains(s.Game.Key)).ToList();
             var weeks = before.Select(s => AsOffered.Monday(s.Game.Day)).Concat(task.Games.Select(g => AsOffered.Monday(g.Day))).Distinct().Count();
             return (Own: own.Select(s => s.Var).ToList(), Before: before.Count, Offer: Math.Max(0.5, person.Official!.GamesAWeek) * weeks, Most: (int)Math.Floor(person.Official!.GamesAWeek) * task.Games.Select(g => AsOffered.Monday(g.Day)).Distinct().Count());
         }).ToList();

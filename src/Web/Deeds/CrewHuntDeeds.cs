@@ -19,11 +19,7 @@ internal static class CrewHuntDeeds
             var times = CrewHunts.Times.Where(t => CrewHunts.Written(t.Seconds) == (seconds ?? CrewHunts.Written(CrewHunts.Times[0].Seconds))).ToList();
             if (times.Count == 0) return Doors.Faulty("time", Typed.Cut(seconds, 20), Words.Or([.. CrewHunts.Times.Select(t => CrewHunts.Written(t.Seconds))]));
             var monday = AsOffered.Monday(day);
-            var hunt = hunts.Begin(monday, () =>
-            {
-                var (records, codes) = (CrewReader.Read(store), UmpiresCodes.For(shelf.Book));
-                return CrewTask.Week(CrewPlan.Of(records, codes), monday, sitting.Now, CrewPlan.Of(records, codes, alsoPast: true)) with { Seconds = times[0].Seconds };
-            });
+            var hunt = hunts.Begin(monday, () => CrewTask.Week(CrewDesk.Plan(store, shelf, CrewSight.All), monday, sitting.Now) with { Seconds = times[0].Seconds });
             return Results.Redirect(Page(hunt.Monday));
         }).Needs(Deed.SetCrews);
         app.MapPost("/crews/search/stop", ([FromForm] string search, IFormCollection _, CrewHunts hunts) =>

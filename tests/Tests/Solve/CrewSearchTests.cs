@@ -53,6 +53,26 @@ public class CrewSearchTests(ITestOutputHelper output)
         Assert.Equal("", Crew(CrewSearch.Find(Task(early with { Coordinations = [] })), "late"));
     }
 
+    /// <summary>Two plates worked this morning are a full day at the plate (2 a day: workload caps of volunteer umpires, common practice, no source); a third is not given in the evening, whoever asks.</summary>
+    [Theory, InlineData(GameStatus.Played), InlineData(GameStatus.Suspended), InlineData(GameStatus.Planned)]
+    public void What_was_worked_this_morning_counts_in_the_evening_for_the_search_the_check_and_the_reasons(GameStatus morning)
+    {
+        ScheduledGame[] games = [Town.Game("m", Town.At(9)) with { Status = morning }, Town.Game("n", Town.At(12)) with { Status = morning }, Town.Game("e", Town.At(18))];
+        var records = Town.With(games, ("m", "plate", "ann"), ("n", "plate", "ann")) with { Officials = [new("ann", Grade.Plate, 5, 2010)] };
+        var plan = Town.Plan(records);
+        var (evening, ann) = (plan.Game("e")!, plan.Person("ann")!);
+        Assert.Contains("plates a day", WhyNot.Of(plan, ann, evening, CrewPlace.Plate).Reasons.Select(r => r.Constraint));
+        var found = CrewSearch.Find(CrewTask.Week(plan, new(2026, 5, 11), Town.At(15)) with { Seconds = 5, Workers = 1 });
+        Assert.Equal(["e"], found.Plan.Games.Where(g => g.Start > Town.At(15)).Select(g => g.Key));
+        Assert.Equal("", Crew(found, "e"));
+        Assert.Contains(("plates a day", 1), Assert.Single(found.Open, o => o.Place == CrewPlace.Plate).KeptBy);
+        // by hand it is told all the same
+        Assert.Contains(("e", "plates a day", Hold.Safety), CrewCheck.All(plan.With(evening, CrewPlace.Plate, ann)).Select(b => (b.Game, b.Constraint, b.Hold)));
+        // and a game that was called off fills nobody's day
+        var free = Town.Plan(records with { Games = [games[0], games[1] with { Status = GameStatus.RainedOut }, games[2]] });
+        Assert.Equal("plate ann", Crew(CrewSearch.Find(CrewTask.Week(free, new(2026, 5, 11), Town.At(15)) with { Seconds = 5, Workers = 1 }), "e"));
+    }
+
     [Fact]
     public void A_mentor_a_request_and_a_coordinator_are_minded_within_the_crew()
     {
