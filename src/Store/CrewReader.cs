@@ -24,7 +24,7 @@ public static class CrewReader
     {
         Leagues = from.All(s => s.Leagues), Divisions = from.All(s => s.Divisions), Teams = from.All(s => s.Teams), Parks = from.All(s => s.Parks), Diamonds = from.All(s => s.Diamonds),
         People = from.All(s => s.People), Roles = from.All(s => s.Roles), Officials = from.All(s => s.Officials), Clearances = from.All(s => s.Clearances), Certificates = from.All(s => s.Certificates),
-        Hours = from.All(s => s.Availabilities), Guardianships = from.All(s => s.Guardianships), Approvals = from.All(s => s.Approvals), Interests = from.All(s => s.Interests),
+        Hours = from.All(s => s.Availabilities), Aways = from.All(s => s.Aways), Guardianships = from.All(s => s.Guardianships), Approvals = from.All(s => s.Approvals), Interests = from.All(s => s.Interests),
         Pairings = from.All(s => s.Pairings), Homes = from.All(s => s.Homes), Games = from.All(s => s.Games), Assignments = from.All(s => s.Assignments),
         Coordinations = from.All(s => s.Coordinations), Endings = from.All(s => s.Endings), Elsewhere = from.All(s => s.Elsewhere),
     };

@@ -39,6 +39,7 @@ public abstract class DistrictStore(DbContextOptions options) : IdentityUserCont
     public DbSet<Clearance> Clearances => Set<Clearance>();
     public DbSet<Certificate> Certificates => Set<Certificate>();
     public DbSet<Availability> Availabilities => Set<Availability>();
+    public DbSet<Away> Aways => Set<Away>();
     public DbSet<ScheduledGame> Games => Set<ScheduledGame>();
     public DbSet<Blackout> Blackouts => Set<Blackout>();
     public DbSet<GameMove> Moves => Set<GameMove>();

@@ -109,6 +109,11 @@ internal static class Shape
             a.Property(x => x.Day).HasConversion<string>();
             OfPerson<Availability>(a, nameof(Availability.Person));
         });
+        model.Entity<Away>(a =>
+        {
+            a.HasKey(x => new { x.Person, x.From });
+            OfPerson<Away>(a, nameof(Away.Person));
+        });
         model.Entity<Approval>(a =>
         {
             a.HasKey(x => new { x.Child, x.Guardian, x.From });

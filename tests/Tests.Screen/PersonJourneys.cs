@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Umpirage.District.People;
 using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
@@ -144,5 +145,47 @@ public abstract class PersonJourneys(DemoDesk demo, Browser browser) : AtTheDesk
         await Assertions.Expect(assigner.Locator("main")).ToContainTextAsync("confirmed");
         using var after = Store();
         Assert.Equal((two, one), (after.Assignments.Find(game, "plate")!.Person, after.Assignments.Find(other, "plate")!.Person));
+    }
+
+    /// <summary>
+    /// Tuesdays from 17:30, away on Saturday with a game that day: told which game is still there; a child's hours are the guardian's to write, and all faults are told.
+    /// </summary>
+    [Fact]
+    public async Task An_umpire_writes_when_she_can_come_and_a_guardian_for_her_child()
+    {
+        var page = await Open("/crews/me", "umpire-f5", phone: true);
+        await page.GetByRole(AriaRole.Link, new() { Name = "My hours and days away" }).ClickAsync();
+        await page.GetByLabel("Tuesday", new() { Exact = true }).CheckAsync();
+        await page.GetByLabel("From", new() { Exact = true }).FillAsync("05:30");
+        await page.GetByLabel("Until; the whole game has to fit").FillAsync("06:45");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Offer these hours" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Take back Tuesday 05:30" })).ToBeVisibleAsync();
+        await page.GetByLabel("First day").FillAsync("2026-05-16");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Away then" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Nothing is given away by itself");
+        using (var store = Store())
+        {
+            Assert.Contains(store.Availabilities.AsNoTracking(), a => a == new Availability("umpire-f5", DayOfWeek.Tuesday, new(5, 30), new(6, 45)));
+            Assert.Equal([new Away("umpire-f5", new(2026, 5, 16), new(2026, 5, 16))], store.Aways.AsNoTracking().Where(a => a.Person == "umpire-f5"));
+        }
+        // not there on Saturday, and that is the reason from now on
+        await page.GotoAsync("/crews/person/umpire-f5?game=W06-BB910-10&place=base");
+        await Assertions.Expect(page.Locator("article.ruling .lines")).ToContainTextAsync("is away on 2026-05-16");
+        await page.GotoAsync("/crews/hours");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Not away from Sat 16 May" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back Tuesday 05:30" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Take back Tuesday 05:30" })).ToHaveCountAsync(0);
+
+        await page.Context.AddCookiesAsync([new() { Name = "seat", Value = "youth-f12", Url = new Uri(page.Url).GetLeftPart(UriPartial.Authority) }]);
+        await page.GotoAsync("/crews/hours");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("A guardian writes the hours of a minor.");
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Offer these hours" })).ToHaveCountAsync(0);
+        await page.Context.AddCookiesAsync([new() { Name = "seat", Value = "guardian-f12", Url = new Uri(page.Url).GetLeftPart(UriPartial.Authority) }]);
+        await page.GotoAsync("/crews/hours/youth-f12");
+        await page.GetByLabel("First day").FillAsync("2026-06-20");
+        await page.GetByLabel("Last day; empty for one day").FillAsync("2026-06-19");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Away then" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("until: found '2026-06-19'; allowed is a day not before 'from'");
     }
 }

@@ -12,12 +12,12 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     /// <summary>A seat for each role, with the deeds beyond those of everybody signed in: typed from the table of roles in the job's description, not from the program.</summary>
     private static readonly (string Seat, string[] Opens)[] Roles =
     [
-        ("chief", ["swap", "looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach", "training", "certify"]),
+        ("chief", ["swap", "hours", "looks", "crews", "sets", "people", "contact", "letters", "questions", "options", "publish", "files", "trail", "accounts", "change", "eligible", "count", "plan", "evaluate", "visits", "forecast", "teach", "training", "certify"]),
         ("assigner", ["swap", "crews", "sets", "people", "letters", "visits", "forecast"]),
-        ("umpire-001", ["swap", "looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach", "training"]),
-        ("umpire-050", ["swap", "looks", "crews", "eligible", "training"]),
+        ("umpire-001", ["swap", "hours", "looks", "crews", "people", "letters", "questions", "eligible", "evaluate", "visits", "teach", "training"]),
+        ("umpire-050", ["swap", "hours", "looks", "crews", "eligible", "training"]),
         ("youth-01", ["swap", "looks", "crews", "eligible", "training"]),
-        ("guardian-01", ["swap", "crews", "training"]),
+        ("guardian-01", ["swap", "hours", "crews", "training"]),
         ("president-tarnholt", ["looks", "crews", "people", "options", "eligible", "count", "forecast"]),
         ("safety-tarnholt", ["looks", "people"]),
         ("manager-tar-sb12u-1", ["eligible", "count"]),
@@ -91,6 +91,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/crews/game/S-F9?asked=yes&missing=plate&now=17:40&names=Bram+14", "sets"),
         ("/crews/me", "crews"),
         ("/crews/swaps", "swap"),
+        ("/crews/hours", "crews"),
         ("/crews/swaps/new?game=none", "swap"),
         ("/people", "people"),
         ("/letters/new", "letters"),
@@ -107,7 +108,8 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/training/clinic?unit=base+work&day=2026-03-07&place=Tarnholt+Mill", "teach"),
         ("/certify", "training"),
         ("/certify/test?kind=base+softball+12U&person=umpire-060", "teach"),
-        ("/certify/test?kind=base+softball+12U&person=umpire-060&as=key", "teach"),
+        ("/certify/paper?kind=base+softball+12U&person=umpire-060", "teach"),
+        ("/certify/key?kind=base+softball+12U&person=umpire-060", "teach"),
     ];
 
     /// <summary>Every deed with what opens it.</summary>
@@ -137,6 +139,11 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/evaluations/W06-BB910-01/umpire-f5/umpire-001/reply", "own", [("reply", "x")]),
         ("/crews/game/S-F9/seats", "sets", [("seat", "plate=nobody")]),
         ("/crews/swaps", "swap", [("person", "x"), ("game", "x"), ("place", "plate"), ("other", "x")]),
+        ("/crews/hours/none/offer", "hours", [("from", "17:30"), ("until", "21:00")]),
+        ("/crews/hours/none/back", "hours", [("day", "Monday"), ("from", "17:30")]),
+        ("/crews/hours/none/away", "hours", [("from", "2026-06-01")]),
+        ("/crews/hours/none/there", "hours", [("from", "2026-06-01")]),
+        ("/crews/hours/none/games", "hours", [("games", "2")]),
         ("/crews/swaps/none/answer", "swap", [("say", "yes")]),
         ("/crews/swaps/none/decide", "sets", [("say", "yes")]),
         ("/crews/mentor", "sets", [("game", "x"), ("person", "x"), ("mentor", "x")]),
@@ -209,7 +216,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         var settings = Settings.Read(["--data", Path.Combine(Directory.CreateTempSubdirectory().FullName, "x.db")], DeskProcess.Root, out _)!;
         using var app = Desk.Build(settings);
         var doors = ((IEndpointRouteBuilder)app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>().Where(e => e.Metadata.GetMetadata<HttpMethodMetadata>() is not null || e.Metadata.Any(m => m.GetType().Name == "ComponentTypeMetadata")).ToList();
-        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/evaluations/x/y/z", "/feeds/own/x.ics", "/training/x", "/certify/card"]).ToList();
+        var known = Pages.Select(p => p.Path.Split('?')[0]).Concat(Deeds.Select(d => d.Path)).Concat(["/people/x", "/crews/person/x", "/crews/hours/x", "/evaluations/x/y/z", "/feeds/own/x.ics", "/training/x", "/certify/card"]).ToList();
         var wrong = new List<string>();
         foreach (var door in doors)
         {
@@ -235,7 +242,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         string[] paths =
         [
             "/", "/?all=true", "/people", "/people?part=a", .. (string[])["chief", "umpire-001", "umpire-060", "youth-01", "youth-09", "guardian-01", "guardian-09", "president-tarnholt", "manager-tar-sb12u-1", "manager-wre-sb12u-1"],
-            "/games/W06-BB910-12", "/crews/me", "/crews/me?week=2026-05-18", "/crews/swaps", "/crews/game/S-F9", .. ((string[])["umpire-001", "umpire-050", "umpire-f5", "youth-01", "youth-f12"]).Select(p => $"/crews/person/{p}"), $"/games/{game.Key}", $"/games/{game.Key}/cards?card=crew", "/games/W06-BB910-12/cards?card=crew", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
+            "/games/W06-BB910-12", "/crews/me", "/crews/me?week=2026-05-18", "/crews/swaps", "/crews/game/S-F9", .. ((string[])["umpire-001", "umpire-050", "umpire-f5", "youth-01", "youth-f12"]).SelectMany(p => new[] { $"/crews/person/{p}", $"/crews/hours/{p}" }), $"/games/{game.Key}", $"/games/{game.Key}/cards?card=crew", "/games/W06-BB910-12/cards?card=crew", "/leagues/tarnholt", "/feeds/league/tarnholt.ics", "/crews", "/crews?week=2026-05-18", "/questions", "/letters/new?part=a&to=youth-01",
         ];
         paths = [.. paths.Select(p => p[0] == '/' ? p : "/people/" + p)];
         var wrong = new List<string>();
@@ -267,6 +274,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         {
             using var door = new Door(demo.Desk.Address, seat);
             Assert.Equal((seat, whom, open ? HttpStatusCode.OK : HttpStatusCode.NotFound), (seat, whom, (await door.Get($"/crews/person/{whom}")).Status));
+            Assert.Equal((seat, whom, open ? HttpStatusCode.OK : HttpStatusCode.NotFound), (seat, whom, (await door.Get($"/crews/hours/{whom}")).Status));
         }
 
         static bool Sees(string seat, Person whom) => seat is "chief" or "assigner" or "umpire-001" || seat == whom.Key || (seat == "guardian-01" && whom.Key == "youth-01")
@@ -302,7 +310,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     public async Task Nobody_proctors_or_certifies_oneself()
     {
         using var door = new Door(demo.Desk!.Address, "umpire-001");
-        var (_, page, _) = await door.Get("/certify/test?kind=base+softball+12U&person=umpire-001&as=key");
+        var (_, page, _) = await door.Get("/certify/key?kind=base+softball+12U&person=umpire-001");
         Assert.Contains("somebody else than who sits the test", page);
         Assert.DoesNotContain("key, for the proctor only", page);
         using var chief = new Door(demo.Desk.Address, "chief");

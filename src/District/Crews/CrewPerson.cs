@@ -10,6 +10,7 @@ public sealed record CrewPerson(Person Person)
     public IReadOnlyList<Clearance> Clearances { get; init; } = [];
     public IReadOnlyList<Certificate> Certificates { get; init; } = [];
     public IReadOnlyList<Availability> Hours { get; init; } = [];
+    public IReadOnlyList<Away> Aways { get; init; } = [];
     public IReadOnlyList<Approval> Approvals { get; init; } = [];
     public IReadOnlyList<Interest> Interests { get; init; } = [];
     /// <summary>Those that name this person first or second.</summary>

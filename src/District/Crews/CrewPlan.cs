@@ -53,13 +53,13 @@ public sealed class CrewPlan
     private static Dictionary<string, CrewPerson> PeopleOf(CrewRecords records)
     {
         var officials = records.Officials.ToDictionary(o => o.Person);
-        var (clearances, certificates, hours) = (records.Clearances.ToLookup(c => c.Person), records.Certificates.ToLookup(c => c.Person), records.Hours.ToLookup(h => h.Person));
+        var (clearances, certificates, hours, aways) = (records.Clearances.ToLookup(c => c.Person), records.Certificates.ToLookup(c => c.Person), records.Hours.ToLookup(h => h.Person), records.Aways.ToLookup(a => a.Person));
         var (approvals, interests, roles) = (records.Approvals.ToLookup(a => a.Child), records.Interests.ToLookup(i => i.Person), records.Roles.ToLookup(r => r.Person));
         var pairings = records.Pairings.SelectMany(p => new[] { (Key: p.Person, p), (Key: p.Other, p) }).ToLookup(x => x.Key, x => x.p);
         var (guardians, elsewhere, homes) = (records.Guardianships.ToLookup(g => g.Child, g => g.Guardian), records.Elsewhere.ToLookup(e => e.Person), records.Homes.ToDictionary(h => h.Person));
         return records.People.ToDictionary(p => p.Key, p => new CrewPerson(p)
         {
-            Official = officials.GetValueOrDefault(p.Key), Clearances = [.. clearances[p.Key]], Certificates = [.. certificates[p.Key]], Hours = [.. hours[p.Key]], Approvals = [.. approvals[p.Key]],
+            Official = officials.GetValueOrDefault(p.Key), Clearances = [.. clearances[p.Key]], Certificates = [.. certificates[p.Key]], Hours = Availability.United(hours[p.Key]), Aways = [.. aways[p.Key]], Approvals = [.. approvals[p.Key]],
             Interests = [.. interests[p.Key]], Pairings = [.. pairings[p.Key]], Roles = [.. roles[p.Key]], Guardians = guardians[p.Key].ToHashSet(), Elsewhere = [.. elsewhere[p.Key]],
             Home = homes.GetValueOrDefault(p.Key),
         });

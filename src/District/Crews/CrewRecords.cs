@@ -17,6 +17,7 @@ public sealed record CrewRecords
     public IReadOnlyList<Clearance> Clearances { get; init; } = [];
     public IReadOnlyList<Certificate> Certificates { get; init; } = [];
     public IReadOnlyList<Availability> Hours { get; init; } = [];
+    public IReadOnlyList<Away> Aways { get; init; } = [];
     public IReadOnlyList<Guardianship> Guardianships { get; init; } = [];
     public IReadOnlyList<Approval> Approvals { get; init; } = [];
     public IReadOnlyList<Interest> Interests { get; init; } = [];

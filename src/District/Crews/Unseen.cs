@@ -35,5 +35,5 @@ public sealed record Unseen(CrewPerson Person, Position Position, int Games, Dat
     private static bool Free(CrewPlan plan, CrewPerson trainer, CrewPerson umpire, CrewGame game) =>
         trainer.Key != umpire.Key && !umpire.Guardians.Contains(trainer.Key) && !Interest.Find(plan, new(game, CrewPlace.Base, trainer)).Any()
         && plan.DayOf(trainer, game.Day).All(g => g.End <= game.Start || g.Start >= game.End)
-        && trainer.Hours.Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start) < h.Until);
+        && !trainer.Aways.Any(a => a.On(game.Day)) && trainer.Hours.Any(h => h.Day == game.Start.DayOfWeek && h.From <= TimeOnly.FromDateTime(game.Start) && TimeOnly.FromDateTime(game.Start) < h.Until);
 }

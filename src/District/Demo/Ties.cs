@@ -27,6 +27,12 @@ internal static class Ties
             yield return new Visit(official.Person, official.Grade >= Grade.Plate && dice.In(2) ? Position.Plate : Position.Base, DateOnly.FromDateTime(now).AddDays(-1 - dice.Below(35)), by);
         }
         foreach (var adult in dice.Shuffled(adults).Take(4).Order(StringComparer.Ordinal)) yield return new ElsewhereGame(adult, now.Date.AddDays(7).AddHours(9), now.Date.AddDays(7).AddHours(11), "base");
+        foreach (var adult in dice.Shuffled(adults).Take(12).Order(StringComparer.Ordinal))
+        {
+            // after the open week, whose holes are planned
+            var first = DateOnly.FromDateTime(now).AddDays(14 + dice.Below(30));
+            yield return new Away(adult, first, first.AddDays(dice.Below(10)));
+        }
         foreach (var coordination in Coordinators(plan, folk, games)) yield return coordination;
         foreach (var game in games.Where(g => g.Status == GameStatus.Played && g.Start > now.AddDays(-7))) yield return new GameOver(game.Key, game.Start.AddMinutes(95 + dice.Below(8) * 5));
     }

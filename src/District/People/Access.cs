@@ -3,7 +3,7 @@ namespace Umpirage.District.People;
 /// <summary>What somebody may want to do at the desk.</summary>
 public enum Deed
 {
-    ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames,
+    ReadCodes, SeeVenues, SeeToday, SeeOwn, KeepQuestion, SeeQuestions, SeePeople, SeeContact, SeeClearances, ChangePeople, SeeCrews, SetCrews, ChangeGames, OfferHours,
     SwapPlaces, SeePitching, SeeEligibility, CountPitches, PlanSchedule, ProposeOption, PublishOption, WriteLetters, MoveData, SeeTrail, KeepAccounts, Evaluate, SeeEvaluations,
     SeeVisits, SeeForecast,
     Drill, SeeTraining, Teach, Certify,
@@ -34,11 +34,11 @@ public static class Access
         (Role.Scorekeeper, Reach.Team, [Deed.CountPitches]),
         (Role.Scorekeeper, Reach.District, [Deed.SeeEligibility]),
         (Role.Coordinator, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
-        (Role.Umpire, Reach.Self, [Deed.SeeCrews, Deed.SwapPlaces, Deed.SeeTraining]),
+        (Role.Umpire, Reach.Self, [Deed.SeeCrews, Deed.OfferHours, Deed.SwapPlaces, Deed.SeeTraining]),
         (Role.Umpire, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
         (Role.YouthUmpire, Reach.Self, [Deed.SeeCrews, Deed.SwapPlaces, Deed.SeeTraining]),
         (Role.YouthUmpire, Reach.District, [Deed.SeeEligibility, Deed.LookOver]),
-        (Role.Guardian, Reach.Self, [Deed.SeeCrews, Deed.SwapPlaces, Deed.SeeTraining]));
+        (Role.Guardian, Reach.Self, [Deed.SeeCrews, Deed.OfferHours, Deed.SwapPlaces, Deed.SeeTraining]));
 
     private static Dictionary<(Role, Deed), Reach> Read(params (Role Role, Reach Reach, Deed[] Deeds)[] lines) =>
         lines.SelectMany(l => l.Deeds.Select(d => (l.Role, d, l.Reach))).ToDictionary(x => (x.Role, x.d), x => x.Reach);

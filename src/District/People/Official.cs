@@ -13,6 +13,3 @@ public sealed record Clearance(string Person, string Requirement, DateOnly From,
 public sealed record Certificate(string Person, string Game, string Division, Position Position, DateOnly From, DateOnly Until);
 
 public enum Position { Plate, Base }
-
-/// <summary>A weekly hour at which somebody can umpire, in the district's own time.</summary>
-public sealed record Availability(string Person, DayOfWeek Day, TimeOnly From, TimeOnly Until);

@@ -28,7 +28,7 @@ public abstract class FileKind
     public static IReadOnlyList<FileKind> All { get; } =
     [
         new LeagueFile(), new DivisionFile(), new TeamFile(), new ParkFile(), new DiamondFile(), new PersonFile(), new ClearanceFile(), new CertificateFile(),
-        new AvailabilityFile(), new GameFile(), new BlackoutFile(), new ApprovalFile(), new InterestFile(), new PairingFile(), new HomeFile(), new VisitFile(),
+        new AvailabilityFile(), new AwayFile(), new GameFile(), new BlackoutFile(), new ApprovalFile(), new InterestFile(), new PairingFile(), new HomeFile(), new VisitFile(),
         new CoordinatorFile(), new EndingFile(), new ElsewhereFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
         new ClinicFile(), new AttendanceFile(), new TestFile(), new AnswerFile(),
     ];

@@ -65,3 +65,22 @@ public sealed class AvailabilityFile : FileKind
     public override IEnumerable<string?[]> Write(DistrictStore store) =>
         store.Availabilities.AsEnumerable().OrderBy(a => a.Person, StringComparer.Ordinal).ThenBy(a => a.Day).ThenBy(a => a.From).Select(a => new[] { a.Person, a.Day.ToString(), Written.Clock(a.From), Written.Clock(a.Until) });
 }
+
+public sealed class AwayFile : FileKind
+{
+    public override string Name => "away";
+    public override string About => "Days on which umpires cannot come, whatever their weekly hours; reasons are not kept.";
+    public override IReadOnlyList<Column> Columns => [new("person", true, "key of a person"), new("from", true, "first day"), new("until", true, "last day")];
+
+    public override IReadOnlyList<object> Read(Row row, Known known)
+    {
+        var away = new Away(row.Known("person", known.People, "person"), row.Day("from"), row.Day("until"));
+        if (away.Until < away.From && row.Fine("from", "until")) row.Fault("until", Written.Day(away.Until), "a day not before 'from'");
+        return [away];
+    }
+
+    public override string Owner(object record) => record is Away a ? $"{a.Person}/{Written.Day(a.From)}" : "";
+    public override IEnumerable<object> Stored(DistrictStore store) => store.Aways;
+    public override IEnumerable<string?[]> Write(DistrictStore store) =>
+        store.Aways.AsEnumerable().OrderBy(a => a.Person, StringComparer.Ordinal).ThenBy(a => a.From).Select(a => new[] { a.Person, Written.Day(a.From), Written.Day(a.Until) });
+}

@@ -23,8 +23,9 @@ public static class Import
         return Rows(store, kind, CsvText.Read(bytes, kind.Columns, faults), faults, dryRun, book);
     }
 
-    /// <summary>Takes one row that was typed, by the rules of its file.</summary>
-    public static Imported Row(DistrictStore store, FileKind kind, IReadOnlyDictionary<string, string> cells) => Rows(store, kind, [new(1, cells)], [], dryRun: false, null);
+    /// <summary>Takes rows that were typed, by the rules of their file; all of them or none.</summary>
+    public static Imported Typed(DistrictStore store, FileKind kind, params IReadOnlyList<IReadOnlyDictionary<string, string>> rows) =>
+        Rows(store, kind, [.. rows.Select((cells, i) => new FileRow(i + 1, cells))], [], dryRun: false, null);
 
     internal static Imported Rows(DistrictStore store, FileKind kind, List<FileRow> rows, List<FileFault> faults, bool dryRun, Codebook? book)
     {

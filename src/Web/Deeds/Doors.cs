@@ -33,6 +33,7 @@ public static class Doors
         CallDeeds.Map(app);
         SwapDeeds.Map(app);
         MentorDeeds.Map(app);
+        HoursDeeds.Map(app);
         EvaluationDeeds.Map(app);
         AccountDeeds.Map(app);
         Feeds.Map(app);

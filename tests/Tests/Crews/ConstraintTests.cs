@@ -77,6 +77,16 @@ public class ConstraintTests
 
     private static Func<Breach, bool> Hard(string but) => b => b.Hold != Hold.Wish && b.Constraint != but && !(but is "place");
 
+    /// <summary>The first and the last day away count, and no hours weigh against them; the days beside do not.</summary>
+    [Theory, InlineData(16, 16, "is away on 2026-05-16"), InlineData(10, 16, "is away from 2026-05-10 to 2026-05-16"), InlineData(16, 20, "is away from 2026-05-16 to 2026-05-20"), InlineData(10, 15, null), InlineData(17, 20, null)]
+    public void A_day_away_is_a_day_away(int from, int until, string? told) =>
+        Assert.Equal(told, Town.Check(One("ann") with { Aways = [new("ann", new(2026, 5, from), new(2026, 5, until))] }).FirstOrDefault(b => b.Constraint == "availability")?.Said);
+
+    /// <summary>From 9 to 11: hours to 10 and from 10 are hours to 11; a minute between them is a gap.</summary>
+    [Theory, InlineData(0, true), InlineData(1, false)]
+    public void Hours_that_meet_are_one(int gap, bool may) =>
+        Assert.Equal(may, !Town.Check(One("ann") with { Hours = [new("ann", DayOfWeek.Saturday, new(10, gap), new(12, 0)), new("ann", DayOfWeek.Saturday, new(8, 0), new(10, 0))] }).Any(b => b.Constraint == "availability"));
+
     [Fact]
     public void Every_constraint_has_its_case_and_its_words()
     {

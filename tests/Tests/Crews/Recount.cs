@@ -87,7 +87,9 @@ internal sealed class Recount(CrewRecords records)
         if (!certificates.Any(c => Rank(records.Divisions.Single(d => d.Key == c.Division)) >= Rank(division) && (seat.Place != "plate" || c.Position == Position.Plate))) yield return "certificate";
         var official = records.Officials.FirstOrDefault(o => o.Person == who.Key);
         if (official is null || (seat.Place == "plate" && official.Grade is Grade.Trainee or Grade.Base)) if (official is null || seat.Place == "plate") yield return "grade";
-        if (!records.Hours.Any(h => h.Person == who.Key && h.Day == game.Start.DayOfWeek && game.Start.Date.Add(h.From.ToTimeSpan()) <= game.Start && game.Start.Date.Add(h.Until.ToTimeSpan()) >= end)) yield return "availability";
+        // minute by minute: each begins and ends in hours that were given
+        var hours = records.Hours.Where(h => h.Person == who.Key && h.Day == game.Start.DayOfWeek).Select(h => (From: game.Start.Date.Add(h.From.ToTimeSpan()), Until: game.Start.Date.Add(h.Until.ToTimeSpan()))).ToList();
+        if (records.Aways.Any(a => a.Person == who.Key && a.From <= day && a.Until >= day) || Enumerable.Range(0, (int)(end - game.Start).TotalMinutes).Select(m => game.Start.AddMinutes(m)).Any(at => !hours.Any(h => h.From <= at && h.Until >= at.AddMinutes(1)))) yield return "availability";
         if (records.Interests.Any(i => i.Person == who.Key && (i.Of == game.Home || i.Of == game.Visitor || i.Of == home.League || i.Of == visitor.League))) yield return "interest";
         if (records.Roles.Any(r => r.Person == who.Key && r.Role == Role.Manager && (r.Team == game.Home || r.Team == game.Visitor))) yield return "interest";
         var pairs = records.Pairings.Where(p => p.From <= day && p.Until >= day).ToList();

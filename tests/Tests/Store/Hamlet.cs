@@ -42,7 +42,7 @@ internal static class Hamlet
         // the same person, game, division and day: only the position tells them apart
         new Certificate("umpire-1", "softball", "SB 12U", Position.Base, new(2026, 3, 15), new(2027, 3, 14)),
         new Certificate("umpire-1", "softball", "SB 12U", Position.Plate, new(2026, 3, 15), new(2027, 3, 14)),
-        new Availability("umpire-1", DayOfWeek.Tuesday, new(17, 15), new(22, 30)), new Availability("umpire-2", DayOfWeek.Saturday, new(8, 0), new(14, 0)),
+        new Availability("umpire-1", DayOfWeek.Tuesday, new(17, 15), new(22, 30)), new Availability("umpire-2", DayOfWeek.Saturday, new(8, 0), new(14, 0)), new Away("umpire-1", new(2026, 5, 30), new(2026, 6, 7)), new Away("umpire-1", new(2026, 7, 4), new(2026, 7, 4)),
         new ScheduledGame("G-1", "SB 12U", "TAR-1", "WRE-1", "mill-1", new(2026, 5, 16, 9, 0, 0), GameStatus.Planned, 0),
         new ScheduledGame("G-2", "SB 12U", "WRE-1", "TAR-2", "common-1", new(2026, 5, 16, 11, 30, 0), GameStatus.Moved, 3, "G-3"),
         new ScheduledGame("G-3", "SB 12U", "TAR-2", "TAR-1", "mill-1", new(2026, 5, 12, 17, 45, 0), GameStatus.Played, 0),

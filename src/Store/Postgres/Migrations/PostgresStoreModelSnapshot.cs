@@ -716,6 +716,22 @@ namespace Umpirage.Store.Postgres.Migrations
                     b.ToTable("Availabilities");
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.Away", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.HasKey("Person", "From");
+
+                    b.ToTable("Aways");
+                });
+
             modelBuilder.Entity("Umpirage.District.People.Certificate", b =>
                 {
                     b.Property<string>("Person")
@@ -1650,6 +1666,15 @@ namespace Umpirage.Store.Postgres.Migrations
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Availability", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Away", b =>
                 {
                     b.HasOne("Umpirage.District.People.Person", null)
                         .WithMany()

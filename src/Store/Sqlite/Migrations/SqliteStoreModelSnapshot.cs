@@ -709,6 +709,22 @@ namespace Umpirage.Store.Sqlite.Migrations
                     b.ToTable("Availabilities");
                 });
 
+            modelBuilder.Entity("Umpirage.District.People.Away", b =>
+                {
+                    b.Property<string>("Person")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Person", "From");
+
+                    b.ToTable("Aways");
+                });
+
             modelBuilder.Entity("Umpirage.District.People.Certificate", b =>
                 {
                     b.Property<string>("Person")
@@ -1641,6 +1657,15 @@ namespace Umpirage.Store.Sqlite.Migrations
                 });
 
             modelBuilder.Entity("Umpirage.District.People.Availability", b =>
+                {
+                    b.HasOne("Umpirage.District.People.Person", null)
+                        .WithMany()
+                        .HasForeignKey("Person")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Umpirage.District.People.Away", b =>
                 {
                     b.HasOne("Umpirage.District.People.Person", null)
                         .WithMany()
