@@ -23,6 +23,7 @@ public sealed class Classroom(Settings settings, Shelf shelf, Func<DistrictStore
     private sealed record Drawn(Codebook Book, PhraseBook Phrases, CertificateBook Certificates)
     {
         public ConcurrentDictionary<(string Code, DateOnly Day), Lazy<(Bank? Bank, IReadOnlyList<string> Faults)>> Banks { get; } = [];
+        public ConcurrentDictionary<(string Game, string Edition, Difficulty Difficulty), Lazy<IReadOnlySet<string>>> InTests { get; } = [];
     }
 
     private Drawn Now => drawn is { } now && now.Book == shelf.Book ? now : drawn = Draw(shelf.Book);
@@ -48,6 +49,18 @@ public sealed class Classroom(Settings settings, Shelf shelf, Func<DistrictStore
         })).Value;
         faults.AddRange(told);
         return bank;
+    }
+
+    /// <summary>The edition of the test forms on a day: forms change with the year.</summary>
+    public static string Edition(DateOnly day) => CodeAddress.Day(day)[..4];
+
+    /// <summary>The cases that stand in the year's test forms of a code's game: the drill leaves them out.</summary>
+    public IReadOnlySet<string> InTests(string code, DateOnly day)
+    {
+        var (now, game, difficulty) = (Now, code.Split('/')[0], Difficulty);
+        if (now.InTests.Count > MostBanks) now.InTests.Clear();
+        return now.InTests.GetOrAdd((game, Edition(day), difficulty), key => new(() =>
+            FormMaker.InUse(now.Certificates.Kinds.Where(k => k.Code.StartsWith(game + "/", StringComparison.Ordinal)), c => Bank(c, day, []), difficulty, key.Edition))).Value;
     }
 
     /// <summary>Assumed until the answers on record have been looked at, which is done aside.</summary>

@@ -20,9 +20,9 @@ public sealed record Exam(CertificateKind Kind, Person Person, TestForm Form, Cu
         if (kind is null || faults.Count > 0) return null;
         var wrong = new List<string>();
         if (classroom.Bank(kind.Code, sitting.Today, wrong) is not { } bank) { faults.Add(new("code", kind.Code, string.Join("; ", wrong))); return null; }
-        var asked = store.Answers.AsNoTracking().Where(a => a.Person == personKey && a.Form != "").Select(a => a.Question).ToHashSet();
+        var met = store.Answers.AsNoTracking().Where(a => a.Person == personKey).Select(a => new { a.Question, Drill = a.Form == "" }).ToLookup(a => a.Drill, a => a.Question);
         var findings = new List<Finding>();
-        if (Needs.NextForm(kind, bank, classroom.Difficulty, CodeAddress.Day(sitting.Today)[..4], asked, findings) is not { } form) { faults.Add(new("form", "none", string.Join("; ", findings.Select(f => f.Message)))); return null; }
+        if (Needs.NextForm(kind, bank, classroom.Difficulty, Classroom.Edition(sitting.Today), met[false].ToHashSet(), met[true].ToHashSet(), findings) is not { } form) { faults.Add(new("form", "none", string.Join("; ", findings.Select(f => f.Message)))); return null; }
         return new(kind, person!, form, Cutting.Of(kind, form, classroom.Difficulty));
     }
 }

@@ -17,6 +17,13 @@ public abstract class AtTheDesk(DemoDesk demo, Browser browser)
         return page;
     }
 
+    /// <summary>The desk by HTTP alone, from the same seat.</summary>
+    protected Door Knock(string seat)
+    {
+        Assert.SkipWhen(demo.Desk is null, "needs a PostgreSQL server; ./test.sh starts one");
+        return new(demo.Desk!.Address, seat);
+    }
+
     protected DistrictStore Store() => demo.Desk!.Place.Open();
 
     protected static ILocator Heading(IPage page, string name) => page.GetByRole(AriaRole.Heading, new() { Name = name });

@@ -1,7 +1,9 @@
 using Umpirage.District.Calendar;
 using Umpirage.District.Crews;
 using Umpirage.District.Crews.Constraints;
+using Umpirage.District.Clinic;
 using Umpirage.Rules.Codes;
+using Umpirage.Rules.Plays;
 using Umpirage.Store;
 
 namespace Umpirage.Tests.Screen;
@@ -51,6 +53,26 @@ public abstract class ClinicJourneys(DemoDesk demo, Browser browser) : AtTheDesk
         Assert.All(kept, a => Assert.StartsWith("softball/12U+Oslemoor", a.Code));
     }
 
+    /// <summary>A question that stands in a test form of the year is refused at the drill's door: nobody learns its answer there.</summary>
+    [Fact]
+    public async Task A_question_of_a_test_is_not_answered_in_a_drill()
+    {
+        var (book, day) = (Codes(), new DateOnly(2026, 5, 16));
+        var phrases = PhraseReader.Read(Directory.EnumerateFiles(Path.Combine(DeskProcess.Root, "codes", "phrases"), "*.phrases").Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f))), book, []);
+        var bank = Bank.Of(book, phrases, Casebook.Code(book, "softball/12U", day, _ => { })!, []);
+        using var door = Knock("chief");
+        var (_, form, _) = await door.Get("/certify/test?kind=base+softball+12U&person=umpire-060&as=desk");
+        form = System.Net.WebUtility.HtmlDecode(form);
+        var tested = bank.Questions.Where(q => form.Contains($". {q.Situation} <b>{q.Ask}</b>", StringComparison.Ordinal)).DistinctBy(q => q.Situation + q.Ask).ToList();
+        Assert.True(tested.Count >= 25, $"{tested.Count}");
+        Task<(System.Net.HttpStatusCode Status, string Body, HttpResponseMessage Response)> Answer(Question question) => door.Post("/drill", [("code", "softball/12U"), ("q", question.Id), ("answer", question.Answer)]);
+        Assert.Equal(System.Net.HttpStatusCode.UnprocessableEntity, (await Answer(tested[0])).Status);
+        Assert.Contains("stands in no test of this year", (await Answer(tested[1])).Body);
+        Assert.Contains(bank.Questions.Take(40), q => Answer(q).Result.Status == System.Net.HttpStatusCode.Redirect);
+        using var store = Store();
+        Assert.DoesNotContain(store.Answers.Where(a => a.Person == "chief" && a.Form == "").AsEnumerable(), a => tested.Any(q => q.Id == a.Question));
+    }
+
     /// <summary>What was asked and missed leads to a lesson of it: slides with pairs of plays of that subject and of no other.</summary>
     [Fact]
     public async Task What_to_teach_next_leads_to_a_lesson_of_it()
@@ -96,8 +118,12 @@ public abstract class ClinicJourneys(DemoDesk demo, Browser browser) : AtTheDesk
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Give or take");
         var test = page.Url;
         await page.GetByRole(AriaRole.Link, new() { Name = "The key" }).ClickAsync();
-        var key = (await page.Locator(".paper > li > b").AllTextContentsAsync()).Select(k => k[2..]).ToList();
+        var key = (await page.Locator("td:nth-child(2)").AllTextContentsAsync()).Select(k => k[2..]).ToList();
         Assert.Equal(25, key.Count);
+        await page.GotoAsync(test);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Print it" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".quiz > li")).ToHaveCountAsync(25);
+        Assert.NotEqual(0, await page.Locator(".quiz svg").CountAsync());
         await page.GotoAsync(test);
         await page.GetByRole(AriaRole.Link, new() { Name = "Sit it at this desk" }).ClickAsync();
         // two wrong: 23 of 25 stand well above the cut

@@ -108,7 +108,8 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/training/clinic?unit=base+work&day=2026-03-07&place=Tarnholt+Mill", "teach"),
         ("/certify", "training"),
         ("/certify/test?kind=base+softball+12U&person=umpire-060", "teach"),
-        ("/certify/test?kind=base+softball+12U&person=umpire-060&as=key", "teach"),
+        ("/certify/paper?kind=base+softball+12U&person=umpire-060", "teach"),
+        ("/certify/key?kind=base+softball+12U&person=umpire-060", "teach"),
     ];
 
     /// <summary>Every deed with what opens it.</summary>
@@ -308,7 +309,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
     public async Task Nobody_proctors_or_certifies_oneself()
     {
         using var door = new Door(demo.Desk!.Address, "umpire-001");
-        var (_, page, _) = await door.Get("/certify/test?kind=base+softball+12U&person=umpire-001&as=key");
+        var (_, page, _) = await door.Get("/certify/key?kind=base+softball+12U&person=umpire-001");
         Assert.Contains("somebody else than who sits the test", page);
         Assert.DoesNotContain("key, for the proctor only", page);
         using var chief = new Door(demo.Desk.Address, "chief");

@@ -34,9 +34,10 @@ public static class Drill
     }
 
     /// <summary>The next question; null when the bank is empty.</summary>
-    public static NextQuestion? Next(Bank whole, IReadOnlyList<Answered> answers, Difficulty difficulty, DateTime now)
+    /// <param name="inTests">Cases that stand in a test and are not asked here (see <see cref="FormMaker.InUse"/>).</param>
+    public static NextQuestion? Next(Bank whole, IReadOnlyList<Answered> answers, Difficulty difficulty, DateTime now, IReadOnlySet<string> inTests)
     {
-        var bank = whole.Questions;
+        List<Question> bank = [.. whole.Questions.Where(q => !inTests.Contains(q.Case))];
         if (bank.Count == 0) return null;
         var cards = Cards(answers);
         var seen = answers.GroupBy(a => a.Question).ToDictionary(g => g.Key, g => g.Max(a => a.At));
@@ -59,7 +60,7 @@ public static class Drill
             .Select(g => new Shaky(g[0].Unit, g[0].Sheet, g[0].Question, g[0].Code, g.Count(a => a.Right), g.Count)),
     ];
 
-    private static (Question?, double) Due(IReadOnlyList<Question> bank, IReadOnlyDictionary<string, Card> cards, Dictionary<string, DateTime> seen, DateTime now)
+    private static (Question?, double) Due(List<Question> bank, IReadOnlyDictionary<string, Card> cards, Dictionary<string, DateTime> seen, DateTime now)
     {
         (Question? Question, double Recall) worst = (null, Forgetting);
         var due = cards.Where(c => c.Value.Due <= now).ToDictionary(c => c.Key, c => c.Value.Stage == Stage.Review ? Repetition.Retrievability(c.Value, now) : Math.Min(Forgetting - 1e-6, Repetition.Retrievability(c.Value, now)));

@@ -8,7 +8,7 @@ namespace Umpirage.District.Clinic;
 /// <summary>What is handed out: plays to rule, what many believe, every difference with its source; and the key. For printing on paper.</summary>
 public static class HandoutPage
 {
-    /// <summary>The handout: plays to rule first, then everything that differs; <paramref name="linked"/>: its looks are taken from paper.css beside it.</summary>
+    /// <summary>The handout: plays to rule first, then everything that differs; <paramref name="linked"/>: its looks are taken from the desk.</summary>
     public static string Html(Lesson lesson, LessonPlan plan, IReadOnlyDictionary<string, Picture> pictures, bool linked = false)
     {
         var (here, there) = Names(lesson.Here, lesson.There);
@@ -20,11 +20,11 @@ public static class HandoutPage
         page.AppendLine("</ol>");
         if (lesson.Beliefs.Count > 0)
         {
-            page.AppendLine($"<h2>What many believe, and what {Safe(there)} says</h2><table><tr><th>Many believe</th><th>The play</th><th>{Safe(there)}</th></tr>");
+            page.AppendLine($"<h2>What many believe, and what {Safe(there)} says</h2><table><thead><tr><th>Many believe</th><th>The play</th><th>{Safe(there)}</th></tr></thead>");
             foreach (var b in lesson.Beliefs) page.AppendLine($"<tr><td>“{Safe(b.Belief.Said)}”</td><td>{Safe(b.Situation)}</td><td>{Safe(b.Belief.Decision)}: <b>{Safe(b.Ruled)}</b>{By(b.By)}</td></tr>");
             page.AppendLine("</table>");
         }
-        if (lesson.Numbers.Count > 0) page.AppendLine($"<h2>What is counted and measured</h2><table class=\"numbers\"><tr><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+        if (lesson.Numbers.Count > 0) page.AppendLine($"<h2>What is counted and measured</h2><table class=\"numbers\"><thead><tr><th>Number</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr></thead>");
         foreach (var row in lesson.Numbers)
             page.AppendLine($"<tr><td><b>{Safe(Words.Upper(row.Name))}</b>{(row.Name.Contains(row.Sheet, StringComparison.OrdinalIgnoreCase) ? "" : $", {Safe(row.Sheet)}")}</td><td>{Safe(row.Here)} <small>{Safe(row.HereSource)}</small></td><td><b>{Safe(row.There)}</b> <small>{Safe(row.ThereSource)}</small></td></tr>");
         if (lesson.Numbers.Count > 0) page.AppendLine("</table>");
@@ -37,7 +37,7 @@ public static class HandoutPage
         }
         foreach (var group in lesson.All.GroupBy(c => c.Group))
         {
-            page.AppendLine($"<h2>{Safe(plan.Groups[group.Key])}</h2><table class=\"plays\"><tr><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+            page.AppendLine($"<h2>{Safe(plan.Groups[group.Key])}</h2><table class=\"plays\"><thead><tr><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr></thead>");
             foreach (var plays in PlayRows.Of([.. group])) Rows(page, plays);
             page.AppendLine("</table>");
             foreach (var caution in group.Select(c => c.Caution).OfType<string>().Distinct()) page.AppendLine($"<p><b>{Safe(caution)}</b></p>");
@@ -71,7 +71,7 @@ public static class HandoutPage
     {
         var (here, there) = Names(lesson.Here, lesson.There);
         var page = Begin($"{Words.Upper(lesson.Title)}: key", linked);
-        page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><tr><th>No.</th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr>");
+        page.AppendLine($"<h1>Key: {Safe(lesson.Title)}</h1><table><thead><tr><th>No.</th><th>The play</th><th>{Safe(here)}</th><th>{Safe(there)}</th></tr></thead>");
         for (var i = 0; i < lesson.Quiz.Count; i++)
         {
             var (contrast, turn) = (lesson.Quiz[i], lesson.Quiz[i].Turns[0]);
@@ -85,14 +85,14 @@ public static class HandoutPage
 
     private static string By(RuledBy by) => $"<small>{Safe(Words.Upper(by.Title))} [{Safe(by.Rule)}]. {Safe(by.Source)}</small>";
 
-    internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body><main>");
+    internal static StringBuilder Begin(string title, bool linked = false) => new StringBuilder($"<!doctype html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{Safe(title)}</title>").Append(linked ? "<link rel=\"stylesheet\" href=\"/lessons/paper.css\">" : $"<style>{Style}</style>").AppendLine("</head><body><main>");
 
     internal static string End(StringBuilder page) => page.AppendLine("</main></body></html>").ToString();
 
     /// <summary>How printed pages look.</summary>
     public const string Style = """
         html{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:11pt;line-height:1.25;color:#111;background:#fff}body{max-width:190mm;margin:8mm auto;padding:0 4mm}h1{font-size:20pt;line-height:1.15;margin:0 0 2mm}h2{font-size:14.5pt;margin:5mm 0 1.5mm;break-after:avoid}p{margin:0 0 2mm}
-        table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:.8mm 1.4mm;text-align:left;vertical-align:top}tr{break-inside:avoid}tr:first-child th{background:#eee}small{display:block;font-size:9pt;line-height:1.15;color:#111;margin-top:.4mm}.plays{table-layout:fixed}.plays th:first-child{width:40%}.plays .all{break-after:avoid}.plays .all td{background:#f4f4f4}.part{padding-left:4mm}
+        table{border-collapse:collapse;width:100%}th,td{border:1px solid #555;padding:.8mm 1.4mm;text-align:left;vertical-align:top}tr{break-inside:avoid}thead th{background:#eee}small{display:block;font-size:9pt;line-height:1.15;color:#111;margin-top:.4mm}.plays{table-layout:fixed}.plays th:first-child{width:40%}.plays .all{break-after:avoid}.plays .all td{background:#f4f4f4}.part{padding-left:4mm}
         .numbers small{display:inline}.clock p{margin:.6mm 0;font-size:10pt}.own{background:#e3f0ff;padding:1mm 2mm}
         .quiz{columns:2;column-gap:8mm;padding-left:6mm}.quiz li{break-inside:avoid;margin-bottom:3mm}.quiz p{margin:0 0 1mm}.figure{float:right;width:30mm;margin:0 0 1mm 3mm;text-align:center}.figure svg{width:30mm;height:30mm;border:1px solid #555}.quiz li::after{content:"";display:block;clear:both}.choices{list-style:none;margin:0;padding:0}.blank{display:flex;flex-direction:column}.blank span{border-bottom:1px solid #111;height:9mm}
         @media screen{html{font-size:18px}body{max-width:260mm}small,.clock p{font-size:16px}}

@@ -31,7 +31,7 @@ public static class LessonMaker
         List<Contrast> all = [.. different.Concat(chosen.SelectMany(s => Rules(syllabus, there, s, different, findings)))
             .GroupBy(c => c.Key).SelectMany(g => g.Select((c, i) => i == 0 ? c : c with { Key = $"{c.Key}-{i + 1}" }))];
         List<NumberRow> numbers = [.. differences.SelectMany(d => d.Values.Select(v => new NumberRow(d.Sheet.Name, v.Name, v.Here.Value, v.There.Value, v.Here.Citation.ToString(), v.There.Citation.ToString(), syllabus.Phrases.Caution(d.Sheet.Group))))];
-        List<OnlyRow> only = [.. differences.Where(d => d.OnlyIn is not null).Select(d => new OnlyRow(d.Sheet.Name, d.Sheet.About, d.OnlyIn!))];
+        List<OnlyRow> only = [.. differences.Where(d => d.OnlyIn is not null).OrderBy(d => d.OnlyIn == there.Game ? 0 : 1).Select(d => new OnlyRow(d.Sheet.Name, d.Sheet.About, d.OnlyIn!))];
         // a belief that is so under a local option is no fault of the lesson: it is not taught
         List<Refuted> beliefs = [.. Refuting.Of(syllabus.Book, syllabus.Phrases, syllabus.Beliefs, there, []).Where(b => Taught(syllabus.Book.Sheet(b.Belief.Sheet)!)).OrderByDescending(b => syllabus.Asked.GetValueOrDefault(b.Belief.Sheet))];
         if (findings.Count > before) return null;

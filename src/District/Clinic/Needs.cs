@@ -35,14 +35,15 @@ public static class Needs
 
     /// <summary>
     /// The form somebody should sit next: one with no question that this person was asked in a test before. Beyond the forms of the edition another is made
-    /// of what the person has not seen; null, with the reason, when too few questions are left.
+    /// of what the person has met neither in a test nor in a drill; null, with the reason, when too few questions are left.
     /// </summary>
     /// <param name="asked">The ids of the questions this person was asked in tests.</param>
-    public static TestForm? NextForm(CertificateKind kind, Bank bank, Difficulty difficulty, string edition, IReadOnlySet<string> asked, List<Rules.Ground.Finding> findings)
+    /// <param name="drilled">The ids of those the person was asked in drills: none of them stands in a form of the edition, and none may come into another.</param>
+    public static TestForm? NextForm(CertificateKind kind, Bank bank, Difficulty difficulty, string edition, IReadOnlySet<string> asked, IReadOnlySet<string> drilled, List<Rules.Ground.Finding> findings)
     {
         if (FormMaker.Parallel(kind, bank, difficulty, edition, findings) is not { } forms) return null;
         if (forms.FirstOrDefault(f => !f.Questions.Any(q => asked.Contains(q.Id))) is { } fresh) return fresh;
-        var rest = new Bank(bank.Code, [.. bank.Questions.Where(q => !asked.Contains(q.Id))]);
+        var rest = new Bank(bank.Code, [.. bank.Questions.Where(q => !asked.Contains(q.Id) && !drilled.Contains(q.Id))]);
         return FormMaker.Parallel(kind with { Forms = 1 }, rest, difficulty, $"{edition} beside {asked.Count}", findings)?[0];
     }
 

@@ -10,7 +10,7 @@ public static class NotesPage
     public static string Html(Lesson lesson, bool linked = false)
     {
         var page = HandoutPage.Begin($"{Words.Upper(lesson.Title)}: notes", linked);
-        page.AppendLine($"<h1>{Safe(Words.Upper(lesson.Title))}: speaker's notes</h1><p>{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s. In the browser the arrow keys turn the slides and n shows these notes.</p><table class=\"clock\"><tr><th>Clock</th><th>Slide</th><th>What to say and do</th></tr>");
+        page.AppendLine($"<h1>{Safe(Words.Upper(lesson.Title))}: speaker's notes</h1><p>{lesson.Slides.Count} slides, {lesson.Seconds / 60} min {lesson.Seconds % 60} s. In the browser the arrow keys turn the slides and n shows these notes.</p><table class=\"clock\"><thead><tr><th>Clock</th><th>Slide</th><th>What to say and do</th></tr></thead>");
         var at = 0;
         for (var i = 0; i < lesson.Slides.Count; i++)
         {

@@ -21,6 +21,9 @@ public sealed record Question(
     /// <summary>What a learner forgets and learns: a rule of a subject in one game, however it is asked.</summary>
     public string Unit { get; } = $"{Code.Split('/')[0]}: {Sheet}: {Rule}: {Decision}";
 
+    /// <summary>What is asked of which play: the same for one question under any code of its game.</summary>
+    public string Case { get; } = $"{Sheet}: {Decision}: {string.Join("; ", Given)}";
+
     /// <summary>The situation drawn, as the picture of its sheet draws it; null when nothing of it can be drawn.</summary>
     public Drawing? Drawn(IReadOnlyDictionary<string, Picture> pictures) => pictures.TryGetValue(Sheet, out var picture) ? Drawing.Of(picture, Given) : null;
 

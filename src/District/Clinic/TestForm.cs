@@ -39,6 +39,10 @@ public static class FormMaker
         return [.. forms.Select((questions, i) => new TestForm($"{kind.Id} {edition} {(char)('A' + i)}", [.. questions.OrderBy(q => Stamp.Number(q.Id + edition + i))]))];
     }
 
+    /// <summary>The cases that stand in the forms of these kinds, so that nothing else asks them while the forms are in use; a kind without a bank or forms has none.</summary>
+    public static IReadOnlySet<string> InUse(IEnumerable<CertificateKind> kinds, Func<string, Bank?> bank, Difficulty difficulty, string edition) =>
+        kinds.SelectMany(k => bank(k.Code) is { } of ? Parallel(k, of, difficulty, edition, []) ?? [] : []).SelectMany(f => f.Questions).Select(q => q.Case).ToHashSet();
+
     /// <summary>So many questions, taking from every sheet in turn before taking a second from any.</summary>
     private static IEnumerable<Question> Spread(IEnumerable<Question> questions, int count) =>
         questions.GroupBy(q => q.Sheet).SelectMany(g => g.Select((q, i) => (Question: q, Round: i))).OrderBy(x => x.Round).Take(count).Select(x => x.Question);

@@ -1,17 +1,18 @@
+using System.Text;
 using Umpirage.District.Diamonds;
-using static Umpirage.District.Clinic.Markup;
 using Umpirage.Rules.Ground;
+using static Umpirage.District.Clinic.Markup;
 
 namespace Umpirage.District.Clinic;
 
-/// <summary>A form of a test on paper, with the drawings of its plays, and its key.</summary>
+/// <summary>A form of a test on paper for one person, with the drawings of its plays, and its key. Both tell the form and its ten letters, so that none is marked by the key of another.</summary>
 public static class TestPage
 {
-    /// <summary>The questions, with room for a name and a letter to tick.</summary>
-    public static string Html(TestForm form, IReadOnlyDictionary<string, Picture> pictures)
+    /// <summary>The questions, with a box to tick before each answer.</summary>
+    public static string Html(CertificateKind kind, TestForm form, string name, IReadOnlyDictionary<string, Picture> pictures, bool linked = false)
     {
-        var page = HandoutPage.Begin(Words.Upper(form.Id));
-        page.AppendLine($"<h1>{Safe(Words.Upper(form.Id))}</h1><p>Name: ______________________________  Date: ______________  One answer is right in each question.</p><ol class=\"quiz\">");
+        var page = Begin(kind.Title, kind, form, name, linked);
+        page.AppendLine("<p>Day and proctor: ______________________________  One answer is right in each question; one left open counts as wrong.</p><ol class=\"quiz\">");
         foreach (var question in form.Questions)
         {
             page.AppendLine($"<li><p>{HandoutPage.Figure(pictures, question.Sheet, question.Given)}{Safe(question.Situation)} <b>{Safe(question.Ask)}</b></p><ul class=\"choices\">");
@@ -22,10 +23,10 @@ public static class TestPage
     }
 
     /// <summary>The key: the letter, why, and the source.</summary>
-    public static string Key(TestForm form)
+    public static string Key(CertificateKind kind, TestForm form, string name, bool linked = false)
     {
-        var page = HandoutPage.Begin($"{Words.Upper(form.Id)}: key");
-        page.AppendLine($"<h1>Key: {Safe(form.Id)}</h1><table><tr><th>No.</th><th>Answer</th><th>Why</th></tr>");
+        var page = Begin($"{kind.Title}: key, for the proctor only", kind, form, name, linked);
+        page.AppendLine("<table><thead><tr><th>No.</th><th>Answer</th><th>Why</th></tr></thead>");
         for (var i = 0; i < form.Questions.Count; i++)
         {
             var question = form.Questions[i];
@@ -34,4 +35,7 @@ public static class TestPage
         }
         return HandoutPage.End(page.AppendLine("</table>"));
     }
+
+    private static StringBuilder Begin(string title, CertificateKind kind, TestForm form, string name, bool linked) => HandoutPage.Begin(title, linked)
+        .AppendLine($"<h1>{Safe(title)}</h1><p>Form {Safe(form.Id)}, {form.Print}. {form.Questions.Count} questions, {kind.Needed} right are the cut. Name: <b>{Safe(name)}</b></p>");
 }

@@ -7,11 +7,20 @@ using Umpirage.Store;
 
 namespace Umpirage.Web.Deeds;
 
-/// <summary>Keeps a test that was sat, a talk about a close one, and gives a certificate.</summary>
+/// <summary>Prints a test and its key, keeps a test that was sat, a talk about a close one, and gives a certificate.</summary>
 internal static class CertifyDeeds
 {
     public static void Map(WebApplication app)
     {
+        foreach (var (name, paper) in (ValueTuple<string, Func<Exam, Shelf, string>>[])
+        [
+            ("paper", (exam, shelf) => TestPage.Html(exam.Kind, exam.Form, exam.Person.ListName, shelf.Pictures, linked: true)), ("key", (exam, _) => TestPage.Key(exam.Kind, exam.Form, exam.Person.ListName, linked: true)),
+        ])
+            app.MapGet($"/certify/{name}", (string? kind, string? person, Sitting sitting, Shelf shelf, Classroom classroom, DistrictStore store) =>
+            {
+                var faults = new List<FieldFault>();
+                return Exam.Of(store, classroom, sitting, Typed.Cut(kind, 64), Typed.Cut(person, 64), faults) is { } exam ? Results.Text(paper(exam, shelf), "text/html; charset=utf-8") : Doors.Faulty([.. faults]);
+            }).Needs(Deed.Teach);
         app.MapPost("/certify/test", ([FromForm] string kind, [FromForm] string person, [FromForm] string form, [FromForm] string? stamp, IFormCollection sent, Sitting sitting, Shelf shelf, Classroom classroom, DistrictStore store) =>
         {
             var faults = new List<FieldFault>();

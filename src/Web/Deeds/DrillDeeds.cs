@@ -17,6 +17,7 @@ internal static class DrillDeeds
             var drill = new Drilling(Typed.Cut(code, 100), Drilling.Moment(since, now, TimeSpan.FromDays(1)));
             if (classroom.Bank(drill.Code, sitting.Today, faults) is not { } bank) return Doors.Faulty("code", drill.Code, string.Join("; ", faults));
             if (bank.Find(Typed.Cut(q, 20)) is not { } question) return Doors.Faulty("question", Typed.Cut(q, 20), "a question of this code; the rule code may have changed meanwhile, begin again");
+            if (classroom.InTests(bank.Code.Address.ToString(), sitting.Today).Contains(question.Case)) return Doors.Faulty("question", question.Id, "one that stands in no test of this year; take the drill's next question");
             var chosen = question.Choices.FirstOrDefault(c => c.Text == answer)?.Text;
             if (chosen is null && !string.IsNullOrEmpty(answer)) return Doors.Faulty("answer", Typed.Cut(answer, 80), "one of the answers offered");
             var at = Drilling.Moment(asked, now, TimeSpan.FromSeconds(Answered.MostSeconds));

@@ -157,13 +157,16 @@ public class CertifyTests
     public void Nobody_is_asked_a_question_of_a_test_twice_however_often_they_sit_it()
     {
         var (asked, forms) = (new HashSet<string>(), new List<string>());
+        // what was drilled may not come into a form that is made beyond the edition's own
+        var inUse = FormMaker.InUse([Base], _ => Desk.Softball, Difficulty.Assumed, "2026");
+        var drilled = Desk.Softball.Questions.Where((q, i) => i % 3 == 0 && !inUse.Contains(q.Case)).Select(q => q.Id).ToHashSet();
         for (var sitting = 0; sitting < Base.Forms + 3; sitting++)
         {
             var findings = new List<Finding>();
-            var form = Needs.NextForm(Base, Desk.Softball, Difficulty.Assumed, "2026", asked, findings);
+            var form = Needs.NextForm(Base, Desk.Softball, Difficulty.Assumed, "2026", asked, drilled, findings);
             Assert.Empty(findings);
             Assert.Equal(Base.Length, form!.Questions.Count);
-            Assert.DoesNotContain(form.Questions, q => !asked.Add(q.Id));
+            Assert.DoesNotContain(form.Questions, q => !asked.Add(q.Id) || drilled.Contains(q.Id));
             forms.Add(form.Id);
         }
         Assert.Equal(forms.Count, forms.Distinct().Count());

@@ -67,10 +67,13 @@ public class PicturedTests
     public void The_printed_test_has_the_drawings_and_the_key_the_letters()
     {
         var questions = Desk.Softball.Questions.Where(q => q.Sheet == "infield fly").Take(5).ToList();
-        var page = TestPage.Html(new("infield fly 2026 A", questions), Desk.Pictures);
+        var kind = CertificateReader.Read("certificates.txt", File.ReadAllText(Folder.Of("codes", "clinic", "certificates.txt")), Shelf.Codes, [])!.Kinds[0];
+        var form = new TestForm("infield fly 2026 A", questions);
+        var page = TestPage.Html(kind, form, "Lark W", Desk.Pictures);
         Assert.Equal(questions.Count(q => q.Drawn(Desk.Pictures) is not null), page.Split("<svg").Length - 1);
         Assert.DoesNotContain("class=\"right\"", page);
-        var key = TestPage.Key(new("infield fly 2026 A", questions));
+        var key = TestPage.Key(kind, form, "Lark W");
+        foreach (var paper in (string[])[page, key]) Assert.Contains($"Form infield fly 2026 A, {form.Print}", paper);
         foreach (var question in questions) Assert.Contains($"<b>{(char)('a' + question.Choices.ToList().IndexOf(question.Choices.Single(c => c.Right)))}</b> {question.Answer}", key);
     }
 }
