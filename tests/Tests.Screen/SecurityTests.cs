@@ -127,6 +127,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/crews/publish", "sets", [("week", "2026-05-18")]),
         ("/crews/freeze", "sets", [("game", "W07-SB12U-03"), ("freeze", "yes")]),
         ("/me/feed", "own", [("person", "umpire-050")]),
+        ("/me/feed/end", "own", [("person", "umpire-050")]),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
         ("/diamonds/tarnholt-1/bearing", "looks", [("looks", "30")]),
         ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]),
