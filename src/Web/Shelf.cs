@@ -67,7 +67,7 @@ public sealed class Shelf
         public PitchingCodes Pitching => Cards.Pitching;
         public CalendarCodes? Calendar { get; set; }
         public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
-        public ConcurrentDictionary<(string Sheet, string Code, DateOnly Day), Lazy<(Table? Table, IReadOnlyList<Finding> Findings)>> Tables { get; } = [];
+        public WorkedOut<(string Sheet, string Code, DateOnly Day), Table> Tables { get; } = new((key, found) => Casebook.Table(Book, key.Code, key.Sheet, key.Day, "desk", found), MostTables);
     }
 
     public void Renew() => now = Read();
@@ -118,18 +118,7 @@ public sealed class Shelf
         Directory.EnumerateFiles(Path.Combine(settings.Codes, folder), pattern).Order(StringComparer.Ordinal).Select(f => new SourceText(Path.GetFileName(f), File.ReadAllText(f)));
 
     /// <summary>The worked-out sheet under a code; null with the reasons. Kept, since the same few are asked again and again.</summary>
-    public Table? Table(string code, string sheet, DateOnly day, List<Finding> findings)
-    {
-        var reading = now;
-        if (reading.Tables.Count > MostTables) reading.Tables.Clear();
-        var (table, faults) = reading.Tables.GetOrAdd((sheet, code, day), key => new(() =>
-        {
-            var found = new List<Finding>();
-            return (Casebook.Table(reading.Book, key.Code, key.Sheet, key.Day, "desk", found), found);
-        })).Value;
-        findings.AddRange(faults);
-        return table;
-    }
+    public Table? Table(string code, string sheet, DateOnly day, List<Finding> findings) => now.Tables.Of((sheet, code, day), findings);
 
     /// <summary>How a subject is pictured; null where it has no picture of its own.</summary>
     public Picture? Picture(string sheet) => now.Pictures.GetValueOrDefault(sheet);

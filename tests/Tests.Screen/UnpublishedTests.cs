@@ -22,7 +22,7 @@ public class UnpublishedTests(FileDesk demo) : IClassFixture<FileDesk>
         using var store = demo.Desk!.Place.Open();
         var (from, until) = (new DateTime(2026, 5, 18), new DateTime(2026, 5, 25));
         var leagues = store.Teams.ToDictionary(t => t.Key, t => t.League);
-        var coming = store.Games.AsNoTracking().Where(g => g.Start >= from && g.Start < until).OrderBy(g => g.Start).ThenBy(g => g.Key).AsEnumerable().Where(g => g.IsAhead).ToList();
+        var coming = store.Games.AsNoTracking().Where(g => g.Start >= from && g.Start < until).OrderBy(g => g.Start).ThenBy(g => g.Key).ToList().Where(g => g.IsAhead).ToList();
         var game = coming.First(g => leagues[g.Home] == "tarnholt" && store.Divisions.Find(g.Division) is { Crew: > 1 });
         var youth = coming.First(g => store.Divisions.Find(g.Division) is { YouthBase: true });
         foreach (var place in (Assignment[])[new(game.Key, "plate", Umpire), new(game.Key, "base", Partner), new(youth.Key, "youth base", Youth)]) store.Put(place);
@@ -44,7 +44,7 @@ public class UnpublishedTests(FileDesk demo) : IClassFixture<FileDesk>
             (Umpire, "/crews/me?week=2026-05-18", Own(game)), (Umpire, $"/crews/person/{Umpire}?week=2026-05-18", Own(game)), (Guardian, $"/crews/person/{Youth}?week=2026-05-18", Own(youth)),
             (Umpire, $"/crews/swaps/new?person={Umpire}&game={game.Key}&place=plate", "Give it away"),
             (Umpire, feed, "SUMMARY:plate\\, " + game.Division),
-            ($"president-{draft.League}", $"/crews/park/{draft.Park}?day={Day(game)}", $"<td>{draft.Umpire.ListName}</td>"), ($"president-{draft.League}", $"/crews?night={Day(game)}", $"<span>{draft.Umpire.ListName}</span>"),
+            ($"president-{draft.League}", $"/crews/park/{draft.Park}?day={Day(game)}", $"<b>{draft.Umpire.ListName}</b>"), ($"president-{draft.League}", $"/crews?night={Day(game)}", $"<span>{draft.Umpire.ListName}</span>"),
             (Umpire, $"/games/{game.Key}/cards?card=crew", $"plate: {draft.Umpire.Given}"), ($"president-{draft.League}", $"/games/{game.Key}/cards?card=crew", $"plate: {draft.Umpire.ListName}"),
             ("umpire-001", $"/evaluate/{game.Key}/{Umpire}", "action=\"/evaluations\""),
         ];

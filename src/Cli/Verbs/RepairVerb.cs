@@ -25,7 +25,7 @@ internal static class RepairVerb
         var schedule = Timetable.Of(store, Library.Codes(request));
         var faults = new List<string>();
         var closures = closedAs.Select(c => Closed(schedule.Surroundings, c, faults)).OfType<Blackout>().Distinct().ToList();
-        var now = told ?? store.Today.ToDateTime(request.Data is null && request.Postgres is null ? TimeOnly.FromDateTime(Oslemoor.Now) : TimeOnly.FromDateTime(DateTime.Now));
+        var now = told ?? DistrictOf.Now(request, store);
         foreach (var fault in faults) Console.Error.WriteLine(fault);
         if (faults.Count > 0) return Verb.Unusable;
 

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Umpirage.District.Diamonds;
 using Umpirage.District.Pitchers;
 using Umpirage.Rules.Codes;
@@ -10,13 +9,16 @@ namespace Umpirage.District.Cards;
 /// <summary>One code on one day, asked by cards: its stamp, its sheets and its field, each worked out once.</summary>
 public sealed class CardCode
 {
-    private readonly ConcurrentDictionary<string, Lazy<(AskedSheet? Sheet, IReadOnlyList<Finding> Findings)>> sheets = [];
+    private const int MostSheets = 400;
+
+    private readonly WorkedOut<string, AskedSheet> sheets;
     private readonly Lazy<(Layout? Layout, IReadOnlyList<Finding> Findings)> layout;
     private readonly Lazy<CardStamp> stamp;
 
     internal CardCode(Code code)
     {
         Code = code;
+        sheets = new((name, found) => Casebook.Table(code.Book, code.Address.ToString(), name, code.Date, "cards", found) is { } table ? new(table) : null, MostSheets);
         layout = new(() => { var found = new List<Finding>(); return (Layout.Of(code, found), found); });
         stamp = new(() => CardStamp.Of(code));
     }
@@ -25,16 +27,7 @@ public sealed class CardCode
     public CardStamp Stamp => stamp.Value;
 
     /// <summary>A sheet under this code; null, with the reasons, when it cannot be worked out.</summary>
-    public AskedSheet? Sheet(string name, List<Finding> findings)
-    {
-        var (sheet, faults) = sheets.GetOrAdd(name, n => new(() =>
-        {
-            var found = new List<Finding>();
-            return (Casebook.Table(Code.Book, Code.Address.ToString(), n, Code.Date, "cards", found) is { } table ? new AskedSheet(table) : null, found);
-        })).Value;
-        findings.AddRange(faults);
-        return sheet;
-    }
+    public AskedSheet? Sheet(string name, List<Finding> findings) => sheets.Of(name, findings);
 
     public Layout? Field(List<Finding> findings)
     {
@@ -48,21 +41,12 @@ public sealed class CardCodes(Codebook book)
 {
     private const int Most = 400;
 
-    private readonly ConcurrentDictionary<(string Address, DateOnly Day), Lazy<(CardCode? Code, IReadOnlyList<string> Faults)>> known = [];
+    private readonly WorkedOut<(string Address, DateOnly Day), CardCode> known = new((key, found) =>
+        Casebook.Code(book, key.Address, key.Day, fault => found.Add(new(FindingKind.UnknownWord, "cards", 0, fault))) is { } code ? new(code) : null, Most);
 
     public Codebook Book => book;
     public PitchingCodes Pitching { get; } = new(book);
 
     /// <summary>Null, with the reasons, when the address names something that is not there.</summary>
-    public CardCode? Of(string address, DateOnly day, List<Finding> findings)
-    {
-        if (known.Count > Most) known.Clear();
-        var (code, faults) = known.GetOrAdd((address, day), key => new(() =>
-        {
-            var found = new List<string>();
-            return (Casebook.Code(book, key.Address, key.Day, found.Add) is { } c ? new CardCode(c) : null, found);
-        })).Value;
-        findings.AddRange(faults.Select(f => new Finding(FindingKind.UnknownWord, "cards", 0, f)));
-        return code;
-    }
+    public CardCode? Of(string address, DateOnly day, List<Finding> findings) => known.Of((address, day), findings);
 }

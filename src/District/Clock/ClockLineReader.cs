@@ -83,7 +83,7 @@ internal static partial class ClockLineReader
         if (Globe().Match(what) is { Success: true } globe)
             return GlobeTemperature.Read(globe.Groups["w"].Value, globe.Groups["g"].Value, globe.Groups["a"].Value, faults) is { } read ? Event(ClockEventKind.Globe) with { Globe = read } : null;
         var near = Words.Near(what, Forms);
-        faults.Add($"cannot read '{line.Short}'; {(near.Count > 0 ? $"did you mean '{Words.Or(near)}'?" : "after the time may stand: " + string.Join("; ", Forms))}");
+        faults.Add($"cannot read '{line.Short}'; {(near.Count > 0 ? Words.Meant(near) : "after the time may stand: " + string.Join("; ", Forms))}");
         return null;
     }
 

@@ -36,7 +36,7 @@ public sealed record Spot(double Latitude, double Longitude, DateTimeZone Zone)
         var (region, city) = (name.Split('/')[0], name.Split('/')[^1]);
         List<string> alike = [.. DateTimeZoneProviders.Tzdb.Ids.Where(id => city.Length > 2 && id.Split('/')[^1].StartsWith(city[..3], StringComparison.OrdinalIgnoreCase)).OrderByDescending(id => Words.Same(id.Split('/')[0], region))];
         var near = Words.Near(name, alike) is { Count: > 0 } slip ? slip : [.. alike.Take(3)];
-        faults.Add($"there is no time zone '{name}'; {(near.Count > 0 ? $"did you mean {Words.Or(near)}?" : "write it as America/Chicago")}");
+        faults.Add($"there is no time zone '{name}'; {(near.Count > 0 ? Words.Meant(near) : "write it as America/Chicago")}");
         return null;
     }
 

@@ -42,7 +42,7 @@ public sealed record SurveyFile(string Name, IReadOnlyList<string> Codes, double
             if (Names(line.Text) is not var (from, to, length)) { Fault(FindingKind.UnreadableLine, line.Number, $"cannot read '{line.Short}'; {Form}"); continue; }
             var point = findings.Count;
             foreach (var typed in (string[])[from, to])
-                if (!known.Contains(typed, StringComparer.OrdinalIgnoreCase)) Fault(FindingKind.UnknownWord, line.Number, $"a field has no point '{typed}'; {(Words.Near(typed, known) is { Count: > 0 } near ? $"did you mean '{Words.Or(near)}'?" : $"it may be {Words.Or([.. Layout.Corners, Plate, "the full name of a mark"])}")}");
+                if (!known.Contains(typed, StringComparer.OrdinalIgnoreCase)) Fault(FindingKind.UnknownWord, line.Number, $"a field has no point '{typed}'; {(Words.Near(typed, known) is { Count: > 0 } near ? Words.Meant(near) : $"it may be {Words.Or([.. Layout.Corners, Plate, "the full name of a mark"])}")}");
             if (Words.Same(from, to)) Fault(FindingKind.ImpossibleValue, line.Number, $"a tape from {from} to {to} reads nothing; name two points");
             var feet = Diamonds.Tape.Read(length, out var fault);
             if (feet is null) Fault(FindingKind.ImpossibleValue, line.Number, fault);

@@ -60,11 +60,14 @@ public static class Words
         ];
     }
 
+    /// <summary>"did you mean 'x' or 'y'?"</summary>
+    public static string Meant(IReadOnlyList<string> near) => $"did you mean {Or([.. near.Select(n => $"'{n}'")])}?";
+
     /// <summary>"did you mean 'x'?" when something is near; otherwise what may stand there.</summary>
     public static string Offer(string typed, IReadOnlyList<string> known)
     {
         var near = Near(typed, known);
-        if (near.Count > 0) return $"did you mean '{Or(near)}'?";
+        if (near.Count > 0) return Meant(near);
         return known.Count switch { 0 => "there is none", <= 12 => "it may be " + Or(known), _ => $"it may be one of {known.Count} names" };
     }
 

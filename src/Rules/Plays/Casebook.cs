@@ -51,7 +51,7 @@ public static class Casebook
         var at = address.LastIndexOf('@');
         var (name, day) = at < 0 ? (address, "") : (address[..at], address[at..]);
         if (book.Roster.PlayedAs.TryGetValue(name.Trim(), out var played)) address = played + day;
-        if (CodeAddress.Read(address) is not { } read) { fault($"'{address}' is not a code; {(Words.Near(name.Trim(), book.Roster.PlayedAs.Keys) is { Count: > 0 } near ? $"did you mean '{Words.Or(near)}'? Or " : "")}write {CodeAddress.Form}"); return null; }
+        if (CodeAddress.Read(address) is not { } read) { fault($"'{address}' is not a code; {(Words.Near(name.Trim(), book.Roster.PlayedAs.Keys) is { Count: > 0 } near ? $"{Words.Meant(near)} Or " : "")}write {CodeAddress.Form}"); return null; }
         var faults = new List<string>();
         var code = Codes.Code.Of(book, read, today, faults);
         foreach (var f in faults) fault(f);

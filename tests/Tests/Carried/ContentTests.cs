@@ -125,7 +125,9 @@ public class ContentTests
         Assert.Contains("A judgment: may not be protested.", lines);
         Assert.Contains(lines, l => l.StartsWith("A rule wrongly applied: may be protested"));
         Assert.Contains(lines, l => l.StartsWith("Too late for a rule wrongly applied after:") && l.Contains("pitch thrown"));
-        Assert.Contains("In writing within 48 hours of the end of the game.", lines);
+        // the district's baseball hands in within 24 hours (the job's figures, F7); its softball by the book's 48
+        Assert.Contains("In writing within 24 hours of the end of the game.", lines);
+        Assert.Contains("In writing within 48 hours of the end of the game.", Deck.Of("S-F6", "protest").Parts.OfType<CardPart.Line>().Select(l => l.Words));
     }
 
     [Fact]

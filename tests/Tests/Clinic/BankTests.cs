@@ -93,7 +93,7 @@ public class BankTests
         PhraseReader.Read([("p.phrases", "Phrases: infield fly\nouts is none: Nobody.\nouts is nine: Nine.\nouts: {n} outs.\n? batter: What?\n? bater: What?\nno colon here\nouts is none: Again.\nbegins with: hit | hitt\n")], Shelf.Codes, findings);
         Assert.Equal(
         [
-            "p.phrases, line 3: 'outs is nine' is no fact of 'infield fly' with one of its values; did you mean 'outs is none, outs is one or outs is two'?",
+            "p.phrases, line 3: 'outs is nine' is no fact of 'infield fly' with one of its values; did you mean 'outs is none', 'outs is one' or 'outs is two'?",
             "p.phrases, line 4: 'outs' is no number; write 'fact is value: sentence', 'fact: sentence with {number}' for a number, '? decision: question', 'else decision: answer | answer', 'setting: sentence' or 'begins with: fact | fact'",
             "p.phrases, line 6: 'infield fly' decides no 'bater'; did you mean 'batter'?",
             "p.phrases, line 7: cannot read 'no colon here'; write 'fact is value: sentence', 'fact: sentence with {number}' for a number, '? decision: question', 'else decision: answer | answer', 'setting: sentence' or 'begins with: fact | fact'",

@@ -29,7 +29,7 @@ public class ClockFileTests
             "test.clock, line 6: 'dark' stands here and in line 5; write it once",
             "test.clock, line 1: '2026-02-30' is not a day from 1900 to 2100; write 'Clock: BB-12 on 2026-05-16'",
             "test.clock, line 2: '91.40 N' is not a side of the earth; write 0 to 90 and N or S",
-            "test.clock, line 2: there is no time zone 'America/Chicgo'; did you mean America/Chicago?",
+            "test.clock, line 2: there is no time zone 'America/Chicgo'; did you mean 'America/Chicago'?",
             "test.clock, line 3: 'lit' is 'sometimes'; it may be yes or no",
             "test.clock, line 5: '25:05' is not a time; write 17:32; after midnight 2026-05-17 00:10; where a time comes twice 01:30-05:00",
             "test.clock, line 7: cannot read '17:32 first pitsch'; did you mean 'first pitch'?",
