@@ -123,9 +123,14 @@ public sealed class Code
     private static (int, DateOnly, int) Order(Scope scope) =>
         (scope.Rank, scope.From ?? DateOnly.MinValue, -(scope.Until ?? DateOnly.MaxValue).DayNumber);
 
-    /// <summary>The citation that fits this code best: its own book's, then its game's, then any.</summary>
-    public Citation Cite(Clause clause) =>
-        clause.Cites.Where(c => c.Scope is null || c.Scope.Holds(Game, Division, Body?.Name, Date))
+    /// <summary>
+    /// The citation that fits this code best: its own book's, then its game's, then any. A book of another game proves nothing here, and is named as one by analogy.
+    /// </summary>
+    public Citation Cite(Clause clause)
+    {
+        var best = clause.Cites.Where(c => c.Scope is null || c.Scope.Holds(Game, Division, Body?.Name, Date))
             .OrderByDescending(c => c.Scope is null ? 0 : 1 + c.Scope.Rank).Select(c => c.Citation).FirstOrDefault()
-        ?? clause.Cites.Select(c => c.Citation).FirstOrDefault() ?? new("no source given", Standing.FromMemory);
+            ?? clause.Cites.Select(c => c.Citation).FirstOrDefault() ?? new("no source given", Standing.FromMemory);
+        return Book.Roster.GameOf(best.Source) is { } other && other != Game ? new($"{best.Source}, {other}, by analogy", Standing.CommonPractice) : best;
+    }
 }

@@ -11,6 +11,8 @@ public sealed class Roster
     public List<string> Games { get; } = [];
     public List<string> Divisions { get; } = [];
     public List<Body> Bodies { get; } = [];
+    /// <summary>Words by which citations name books of one game only, and the game.</summary>
+    public Dictionary<string, string> Cited { get; } = new(StringComparer.Ordinal);
     /// <summary>A league's own name for a division, and the game and division it stands for.</summary>
     public Dictionary<string, string> PlayedAs { get; } = new(StringComparer.OrdinalIgnoreCase);
 
@@ -23,7 +25,20 @@ public sealed class Roster
     public Body? Body(string game, string name) =>
         Bodies.FirstOrDefault(b => b.Game == game && (Words.Same(b.Name, name) || b.Aliases.Any(a => Words.Same(a, name))));
 
-    /// <summary>Reads lines such as "game softball", "division 12U", "body softball USA (ASA): title" and "SB 12U = softball/12U".</summary>
+    /// <summary>The game whose books a citation names; null when it names none, or books of several games.</summary>
+    public string? GameOf(string source)
+    {
+        string? game = null;
+        foreach (var word in source.Split([' ', ',', ';', '(', ')'], StringSplitOptions.RemoveEmptyEntries))
+            if (Cited.TryGetValue(word, out var of))
+            {
+                if (game is not null && game != of) return null;
+                game = of;
+            }
+        return game;
+    }
+
+    /// <summary>Reads lines such as "game softball", "division 12U", "body softball USA (ASA): title", "cited softball: SB, FP" and "SB 12U = softball/12U".</summary>
     public static Roster Read(string file, string text, List<Finding> findings)
     {
         var roster = new Roster();
@@ -34,11 +49,13 @@ public sealed class Roster
             if (word[0] == "game" && rest != "") roster.Games.Add(rest);
             else if (word[0] == "division" && rest != "") roster.Divisions.Add(rest);
             else if (word[0] == "body" && BodyLine(rest) is { } body) roster.Bodies.Add(body);
+            else if (word[0] == "cited" && rest.Split(':') is [var game, var names] && roster.Games.Contains(game.Trim()))
+                foreach (var name in names.Split(',')) roster.Cited[name.Trim()] = game.Trim();
             else if (line.Text.Split('=') is [var played, var address] && CodeAddress.Read(address.Trim()) is { } code)
                 roster.PlayedAs[played.Trim()] = code.ToString();
             else
                 findings.Add(new(FindingKind.UnreadableLine, file, line.Number,
-                    $"cannot read '{line.Short}'; write 'game …', 'division …', 'body GAME NAME: title' or 'NAME AS PLAYED = game/division'"));
+                    $"cannot read '{line.Short}'; write 'game …', 'division …', 'body GAME NAME: title', 'cited GAME: word, word' or 'NAME AS PLAYED = game/division'"));
         }
         return roster;
     }
