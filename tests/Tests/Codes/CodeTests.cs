@@ -39,4 +39,18 @@ public class CodeTests
         LayerReader.Read("b.layer", $"Layer: Hilltop\nkind: {kind}\ntitle: Hilltop options\n", Shelf.Roster, findings);
         Assert.Equal(read ? [] : [2], findings.Select(f => f.Line));
     }
+
+    /// <summary>A book of one game proves nothing of the other: under its code such a source is one by analogy, whatever its own standing.</summary>
+    [Theory, InlineData("softball/12U", "OBR|BB", "SB|FP"), InlineData("baseball/12U", "SB|FP", "OBR|BB")]
+    public void A_source_of_the_other_game_is_one_by_analogy(string address, string others, string own)
+    {
+        static bool Names(string source, string words) => System.Text.RegularExpressions.Regex.IsMatch(source, $@"\b({words})\b");
+        var code = Casebook.Code(Shelf.Codes, address, Shelf.Today, Assert.Fail)!;
+        var cites = Shelf.Codes.Sheets.Where(s => s.Speaks(code.Game)).SelectMany(s => s.Rules.SelectMany(r => r.Exceptions.Prepend(r))).Select(code.Cite).ToList();
+        var (other, both) = (cites.Where(c => Names(c.Source, others) && !Names(c.Source, own)).ToList(), cites.Where(c => Names(c.Source, others) && Names(c.Source, own)).ToList());
+        Assert.NotEmpty(other);
+        Assert.All(other, c => Assert.Equal((Standing.CommonPractice, true), (c.Standing, c.Source.EndsWith(", by analogy", StringComparison.Ordinal))));
+        Assert.All(both, c => Assert.DoesNotContain("by analogy", c.Source));
+        Assert.All(cites.Where(c => Names(c.Source, own)), c => Assert.DoesNotContain("by analogy", c.Source));
+    }
 }
