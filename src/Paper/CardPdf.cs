@@ -13,20 +13,23 @@ public static class CardPdf
 
     public static byte[] Of(Card card, Leaf leaf)
     {
-        var asked = Set(card, leaf);
-        if (leaf.Kind != LeafKind.Card) return asked.Bytes;
-        for (var (text, now) = (leaf.Text, asked); text >= Smallest; text -= 0.25, now = Set(card, leaf with { Text = text }))
-            if (now.Pages <= Sides) return now.Bytes;
-        // more than two sides in any case: then at the size that was asked
-        return asked.Bytes;
+        using var asked = Set(card, leaf);
+        if (leaf.Kind == LeafKind.Card && asked.Count > Sides)
+            for (var text = leaf.Text - 0.25; text >= Smallest; text -= 0.25)
+            {
+                using var smaller = Set(card, leaf with { Text = text });
+                if (smaller.Count <= Sides) return smaller.Bytes();
+            }
+        // a sheet, or more than two sides in any case: at the size that was asked
+        return asked.Bytes();
     }
 
-    private static (byte[] Bytes, int Pages) Set(Card card, Leaf leaf)
+    private static Pages Set(Card card, Leaf leaf)
     {
-        using var pages = new Pages(card.Title, card.Foot, leaf);
+        var pages = new Pages(card.Title, card.Foot, leaf);
         var writer = new CardWriter(pages, card);
         for (var i = 0; i < card.Parts.Count; i++) writer.Put(card.Parts[i], i + 1 < card.Parts.Count ? card.Parts[i + 1] : null);
-        return (pages.Bytes(), pages.Count);
+        return pages;
     }
 
     /// <summary>Several cards in one document, each on its own paper.</summary>

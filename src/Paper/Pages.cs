@@ -20,6 +20,7 @@ internal sealed class Pages : IDisposable
     private readonly Leaf leaf;
     private readonly string foot;
     private readonly XGraphics ruler = XGraphics.CreateMeasureContext(new XSize(2000, 2000), XGraphicsUnit.Point, XPageDirection.Downwards);
+    private readonly Dictionary<(string, double, bool, double), IReadOnlyList<string>> folded = [];
     private XGraphics? pen;
 
     public Pages(string title, string foot, Leaf? leaf = null)
@@ -82,8 +83,14 @@ internal sealed class Pages : IDisposable
 
     public double Wide(string text, double size, bool bold) => ruler.MeasureString(text, Typeface.Of(size, bold)).Width;
 
-    /// <summary>A text in lines no wider than this; a word that is wider by itself is broken.</summary>
+    /// <summary>A text in lines no wider than this; a word that is wider by itself is broken. What was folded to see whether there is room is not folded again to be written.</summary>
     public IReadOnlyList<string> Fold(string text, double size, bool bold, double width)
+    {
+        if (!folded.TryGetValue((text, size, bold, width), out var lines)) folded[(text, size, bold, width)] = lines = Folded(text, size, bold, width);
+        return lines;
+    }
+
+    private List<string> Folded(string text, double size, bool bold, double width)
     {
         var font = Typeface.Of(size, bold);
         bool Fits(string words) => ruler.MeasureString(words, font).Width <= width;

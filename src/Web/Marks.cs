@@ -12,7 +12,7 @@ public static class Marks
     {
         var marks = new List<Mark>();
         foreach (var placing in picture.Of(said))
-            marks.Add(Apart(marks, picture.View.Spots[placing.Spot], placing.Figure.ToString().ToLowerInvariant(), placing.Figure.ToString()[..1], placing.Said));
+            marks.Add(Apart(marks, picture.View.Spots[placing.Spot], placing.Figure.ToString().ToLowerInvariant(), Drawing.Letter(placing.Figure).ToString(), placing.Said));
         return marks;
     }
 

@@ -61,6 +61,8 @@ public class AxeTests(FileDesk desk, Browser browser) : IClassFixture<FileDesk>
         "/diamonds/tarnholt-1/survey",
         "/diamonds/tarnholt-1/survey?ft=60&ft=85&ft=60&ft=40&ft=60&ft=84&ft=42&ft=60&in=&in=2&in=&in=&in=3&in=10&in=6&in=3&t=third-plate+42+ft+6+in",
         "/diamonds/tarnholt-1/survey?ft=x",
+        "/diamonds/veldhollow-school-1?looks=62.5",
+        "/games/S-F4/cards?card=pitching",
         "/gear",
         "/gear?kind=bat",
         "/gear?kind=helmet&t=bat+A%0A++marks:+none",

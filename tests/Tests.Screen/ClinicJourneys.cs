@@ -147,7 +147,7 @@ public abstract class ClinicJourneys(DemoDesk demo, Browser browser) : AtTheDesk
         await page.GotoAsync($"/training/{person}");
         await page.GetByRole(AriaRole.Button, new() { Name = "Give the certificate" }).First.ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "The card" }).First.ClickAsync();
-        await Assertions.Expect(page.Locator(".card")).ToContainTextAsync("up to SB 12U");
+        await Assertions.Expect(page.Locator(".certificate")).ToContainTextAsync("up to SB 12U");
         Assert.False(Barred());
         // the next form has none of these questions
         using (var store = Store())

@@ -129,6 +129,7 @@ public class SecurityTests(FileDesk demo) : IClassFixture<FileDesk>
         ("/me/feed", "own", [("person", "umpire-050")]),
         ("/me/feed/end", "own", [("person", "umpire-050")]),
         ("/crews/place", "sets", [("game", "W06-SB12U-03"), ("place", "plate")]),
+        ("/diamonds/tarnholt-1/bearing", "looks", [("looks", "30")]),
         ("/diamonds/tarnholt-1/survey", "looks", [("text", "home-first 60 ft"), ("on", "2026-05-16")]),
         ("/gear/log", "looks", [("code", "softball/12U"), ("on", "2026-05-16"), ("t", "helmet 1")]),
         ("/gear/log/r-none/back", "looks", []),

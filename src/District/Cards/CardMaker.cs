@@ -49,18 +49,10 @@ public static class CardMaker
     {
         var kind = GearKind.All.First(k => k.Sheet == asked.Sheet);
         if (making.Sheet(asked.Sheet) is not { } sheet) yield break;
-        var sound = kind.Sound.Select(s => Said(sheet, s)).ToList();
+        var sound = kind.Sound.Select(s => GearKind.Apart(s, sheet.Word)).ToList();
         var wrong = new List<string>();
         foreach (var value in making.Codes.Book.Sheet(asked.Sheet)!.Facts.First(f => f.Name == asked.Fact).Values)
-            if (sound.All(s => s != (asked.Fact, value)) && kind.Passes.Select(p => Said(sheet, p)).Any(p => sheet.Ask(p.Name, [.. sound.Where(s => s.Name != asked.Fact).Select(s => (s.Name, (string?)s.Value, 0d)), (asked.Fact, value, 0d)]).Value != p.Value)) wrong.Add(value);
+            if (sound.All(s => s != (asked.Fact, value)) && kind.Passes.Select(p => GearKind.Apart(p, sheet.Word)).Any(p => sheet.Ask(p.Name, [.. sound.Where(s => s.Name != asked.Fact).Select(s => (s.Name, (string?)s.Value, 0d)), (asked.Fact, value, 0d)]).Value != p.Value)) wrong.Add(value);
         if (wrong.Count > 0) yield return new CardPart.Line(asked.Words.Replace("{list}", string.Join("; ", wrong), StringComparison.Ordinal));
-    }
-
-    /// <summary>"fact is value" or "fact is [parameter]" in its two parts.</summary>
-    private static (string Name, string Value) Said(AskedSheet sheet, string said)
-    {
-        var cut = said.IndexOf(" is ", StringComparison.Ordinal);
-        var value = said[(cut + 4)..];
-        return (said[..cut], value is ['[', .., ']'] ? sheet.Word(value[1..^1]) : value);
     }
 }

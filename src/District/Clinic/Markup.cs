@@ -11,7 +11,7 @@ internal static class Markup
     /// <summary>"Softball 12U", with the book and the day where the two codes would otherwise have one name.</summary>
     public static (string Here, string There) Names(Code here, Code there)
     {
-        if (here.Address == there.Address) return (Plain(here), Plain(there));
+        if (here.Address.ToString() == there.Address.ToString()) return (Plain(here), Plain(there));
         foreach (var name in (Func<Code, string>[])[Plain, c => c.Body is { } body ? $"{Plain(c)}, {body.Name}" : $"{Plain(c)}, at large", c => $"{Plain(c)}{(c.Body is { } b ? $", {b.Name}" : "")}, {c.Date.Year}"])
             if (name(here) != name(there)) return (name(here), name(there));
         return (here.Address.ToString(), there.Address.ToString());

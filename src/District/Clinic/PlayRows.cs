@@ -6,6 +6,9 @@ public sealed record PlayRows(string Sheet, IReadOnlyList<string> Common, IReadO
     // the first ruling that differs and what follows from it first; the handout has them all
     public const int TurnsInARow = 2;
 
+    // what all plays of the subject tell is all there is to this one
+    private const string NoMore = "Whatever else was so.";
+
     // characters that fit in a line across a slide, of its first column and of its two others, at the size of DeckPage's tables
     private const int Across = 98, PlayWide = 49, RulingWide = 20;
 
@@ -17,7 +20,7 @@ public sealed record PlayRows(string Sheet, IReadOnlyList<string> Common, IReadO
         {
             List<Contrast> plays = [.. group];
             List<string> common = plays.Count == 1 ? [] : [.. plays[0].Told.Where(t => plays.TrueForAll(p => p.Told.Contains(t)))];
-            groups.Add(new(group.Key, common, [.. plays.Select(p => (p, string.Join(' ', p.Told.Except(common))))]));
+            groups.Add(new(group.Key, common, [.. plays.Select(p => (p, p.Told.Except(common).Any() ? string.Join(' ', p.Told.Except(common)) : NoMore))]));
         }
         return groups;
     }

@@ -21,11 +21,12 @@ public static class FormMaker
     {
         var forms = Enumerable.Range(0, kind.Forms).Select(_ => new List<Question>()).ToList();
         var (before, turn) = (findings.Count, 0);
+        var many = bank.Questions.CountBy(q => q.Unit).Where(u => u.Value > 1).Select(u => u.Key).ToHashSet();
         foreach (var (group, count) in kind.Questions)
         {
-            // one question of each rule, taken in an order of its own for each edition; then by difficulty
+            // one question of each rule, taken in an order of its own for each edition; rules first that another question drills while this one stands in a test; then by difficulty
             var rules = bank.Questions.Where(q => Words.Same(q.Group, group) && q.Choices.Count > 2).GroupBy(q => q.Unit).Select(g => g.MinBy(q => Stamp.Number(q.Id + edition))!).DistinctBy(q => q.Situation);
-            var drawn = Spread(rules.OrderBy(q => Stamp.Number(q.Unit + edition)), count * kind.Forms).OrderBy(q => difficulty[q].Item.Difficulty).ThenBy(q => q.Id, StringComparer.Ordinal).ToList();
+            var drawn = Spread(rules.OrderBy(q => many.Contains(q.Unit) ? 0 : 1).ThenBy(q => Stamp.Number(q.Unit + edition)), count * kind.Forms).OrderBy(q => difficulty[q].Item.Difficulty).ThenBy(q => q.Id, StringComparer.Ordinal).ToList();
             if (drawn.Count < count * kind.Forms)
             {
                 findings.Add(new(FindingKind.Gap, kind.Id, 0, $"'{group}' has {drawn.Count} questions that fit; {kind.Forms} forms of {count} need {count * kind.Forms}"));

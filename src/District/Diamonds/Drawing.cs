@@ -22,10 +22,10 @@ public sealed record Drawing(View View, IReadOnlyList<Drawn> Figures)
             // beside what stands there already
             var step = x + Aside < Edge ? Aside : -Aside;
             while (figures.Any(f => Math.Abs(f.X - x) < Near && Math.Abs(f.Y - y) < Near)) x += step;
-            figures.Add(new(placing.Figure, Of(placing.Figure), x, y, placing.Spot));
+            figures.Add(new(placing.Figure, Letter(placing.Figure), x, y, placing.Spot));
         }
         foreach (var scaling in picture.Scalings)
-            if (Number(scaling, said) is { } number) figures.Add(new(scaling.Figure, Of(scaling.Figure), Left + Wide * (Math.Clamp(number, scaling.Low, scaling.High) - scaling.Low) / (scaling.High - scaling.Low), 50, $"{number.ToString("0.###", CultureInfo.InvariantCulture)} {picture.View.Name}"));
+            if (Number(scaling, said) is { } number) figures.Add(new(scaling.Figure, Letter(scaling.Figure), Left + Wide * (Math.Clamp(number, scaling.Low, scaling.High) - scaling.Low) / (scaling.High - scaling.Low), 50, $"{number.ToString("0.###", CultureInfo.InvariantCulture)} {picture.View.Name}"));
         return figures.Count == 0 ? null : new(picture.View, figures) { Ticks = [.. picture.Scalings.Take(1).SelectMany(Tick)] };
     }
 
@@ -44,8 +44,8 @@ public sealed record Drawing(View View, IReadOnlyList<Drawn> Figures)
         return said.FirstOrDefault(s => s.StartsWith(begins, StringComparison.OrdinalIgnoreCase)) is { } told && double.TryParse(told[begins.Length..], CultureInfo.InvariantCulture, out var number) ? number : null;
     }
 
-    // ball and batter, foot and fielder, hand and home begin alike
-    private static char Of(Figure figure) => figure is Figure.Ball or Figure.Foot or Figure.Hand or Figure.Clock ? char.ToLowerInvariant(figure.ToString()[0]) : figure.ToString()[0];
+    /// <summary>Its letter: small for a ball, foot, hand or clock, since batter, fielder and home begin alike.</summary>
+    public static char Letter(Figure figure) => figure is Figure.Ball or Figure.Foot or Figure.Hand or Figure.Clock ? char.ToLowerInvariant(figure.ToString()[0]) : figure.ToString()[0];
 
     /// <summary>The letters and what they stand for, each once.</summary>
     public IReadOnlyList<(char Letter, string Name)> Legend => [.. Figures.Select(f => (f.Letter, Name(f.Figure))).Distinct()];

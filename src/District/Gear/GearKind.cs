@@ -32,6 +32,14 @@ public sealed record GearKind(string Name, string Sheet, IReadOnlyList<string> S
     public static GearKind? At(string line) =>
         All.Where(k => line.StartsWith(k.Name, StringComparison.OrdinalIgnoreCase) && (line.Length == k.Name.Length || line[k.Name.Length] is ' ' or ',')).MaxBy(k => k.Name.Length);
 
+    /// <summary>"fact is value" in its two parts, where a value in [brackets] is the code's own.</summary>
+    internal static (string Name, string Value) Apart(string said, Func<string, string> own)
+    {
+        var cut = said.IndexOf(" is ", StringComparison.Ordinal);
+        var value = said[(cut + " is ".Length)..];
+        return (said[..cut], value is ['[', .., ']'] ? own(value[1..^1]) : value);
+    }
+
     public static string Names => Words.Or([.. All.Select(k => k.Name)]);
 }
 

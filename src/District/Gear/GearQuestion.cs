@@ -29,12 +29,10 @@ public sealed record GearQuestion(string Fact, string Ask, IReadOnlyList<GearTic
         foreach (var name in sheets)
         {
             var sheet = book.Sheet(name)!;
-            var sound = name == kind.Sheet ? kind.Sound : kind.Measured!.Within;
+            var sound = (name == kind.Sheet ? kind.Sound : kind.Measured!.Within).Select(s => GearKind.Apart(s, own => code.Value(sheet.Parameters.First(p => p.Name == own))?.Value ?? "")).ToDictionary();
             foreach (var fact in sheet.Facts.Where(f => f.Name != kind.FoundFact && !(asksForMarks && f.Name == MarksFact)))
             {
-                var ordinary = sound.FirstOrDefault(s => s.StartsWith(fact.Name + " is ", StringComparison.Ordinal))?[(fact.Name.Length + " is ".Length)..];
-                // a value in brackets is the code's own
-                if (ordinary is ['[', .., ']']) ordinary = code.Value(sheet.Parameters.First(p => p.Name == ordinary[1..^1]))?.Value;
+                var ordinary = sound.GetValueOrDefault(fact.Name);
                 var ticks = fact.Band is null ? fact.Values.Where(v => v != ordinary).Select(v => new GearTick(v, $"{fact.Name} is {v}")) : [];
                 all.Add(new(fact.Name, fact.Question ?? fact.Name, [.. ticks], fact.Band?.Unit, fact.Usually is not null || name != kind.Sheet));
             }

@@ -145,8 +145,8 @@ public sealed class Inspector
     {
         foreach (var pass in kind.Passes)
         {
-            var cut = pass.IndexOf(" is ", StringComparison.Ordinal);
-            if (ruling.Find(pass[..cut]) is { } decided && !(decided.Values.Count == 1 && Words.Same(decided.Values[0], pass[(cut + 4)..]))) return decided;
+            var (name, value) = GearKind.Apart(pass, own => own);
+            if (ruling.Find(name) is { } decided && !(decided.Values.Count == 1 && Words.Same(decided.Values[0], value))) return decided;
         }
         return null;
     }

@@ -80,7 +80,12 @@ public static class CsvText
     public static string Write(IReadOnlyList<Column> columns, IEnumerable<string?[]> rows)
     {
         var text = new StringWriter(CultureInfo.InvariantCulture);
-        using var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" });
+        using var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture)
+        {
+            NewLine = "\r\n",
+            // a cell of several lines is one cell, whichever line ends it has
+            ShouldQuote = args => ConfigurationFunctions.ShouldQuote(args) || args.Field?.AsSpan().ContainsAny('\r', '\n') == true,
+        });
         foreach (var column in columns) csv.WriteField(column.Header);
         csv.NextRecord();
         foreach (var row in rows)

@@ -30,7 +30,7 @@ public abstract class FileKind
         new LeagueFile(), new DivisionFile(), new TeamFile(), new ParkFile(), new DiamondFile(), new PersonFile(), new ClearanceFile(), new CertificateFile(),
         new AvailabilityFile(), new AwayFile(), new GameFile(), new BlackoutFile(), new ApprovalFile(), new InterestFile(), new PairingFile(), new HomeFile(), new VisitFile(),
         new CoordinatorFile(), new EndingFile(), new ElsewhereFile(), new CrewFile(), new PlayerFile(), new LogFile(), new LayerFile(),
-        new ClinicFile(), new AttendanceFile(), new TestFile(), new AnswerFile(),
+        new ClinicFile(), new AttendanceFile(), new TestFile(), new AnswerFile(), new EvaluationFile(),
     ];
 
     public static FileKind? Named(string name) => All.FirstOrDefault(k => Rules.Ground.Words.Same(k.Name, name));

@@ -7,7 +7,7 @@ using Umpirage.Store;
 
 namespace Umpirage.Web.Deeds;
 
-/// <summary>Drawings of a diamond, and a survey that is kept.</summary>
+/// <summary>Drawings of a diamond; a survey and the direction it looks in, which are kept.</summary>
 internal static class DiamondDeeds
 {
     /// <summary>A drawing has its looks inside; nothing else in it may load or run anything.</summary>
@@ -41,6 +41,15 @@ internal static class DiamondDeeds
                 store.SaveChanges();
             }
             return faults.Count > 0 ? Doors.Faulty(faults) : Results.Redirect($"/diamonds/{Uri.EscapeDataString(key)}");
+        }).Needs(Deed.LookOver);
+        app.MapPost("/diamonds/{key}/bearing", (string key, [FromForm] string looks, IFormCollection _, DistrictStore store, Sitting sitting) =>
+        {
+            if (store.Diamonds.Find(key) is not { } diamond) return Results.NotFound();
+            if (Compass.Read(Typed.Cut(looks, 20), []) is not { } degrees) return Doors.Faulty([new("direction", Typed.Cut(looks, 20), "0 to 360, degrees clockwise from true north in which second lies from home")]);
+            store.Actor = sitting.Actor;
+            store.Put(diamond with { Bearing = Compass.Turned(degrees) });
+            store.SaveChanges();
+            return Results.Redirect($"/diamonds/{Uri.EscapeDataString(key)}#sun");
         }).Needs(Deed.LookOver);
     }
 

@@ -255,7 +255,7 @@ public class ContractTests
         var (code, text, _) = Run("diamond", "SB 12U", "BB 11-12");
         Assert.Equal(1, code);
         Assert.Contains("CLASH, only 2 in apart", text);
-        Assert.Contains("CLASH: SB 12U pitches from level ground", text);
+        Assert.Contains("CLASH: the mound of BB 11-12", text);
         Assert.Contains("home to second: 84 ft 10 1/4 in", Run("stakeout", "SB 12U").Out);
         (code, text, _) = Run("survey", "demo/low-field.survey");
         Assert.Equal(1, code);

@@ -33,7 +33,7 @@ public class BankTests
 
     /// <summary>The text of a question goes the way of a play somebody wrote: read as a file, bound to a code by its address, ruled, and held against what it expects.</summary>
     [Fact]
-    public void A_thousand_questions_are_ruled_alike_from_their_text()
+    public void A_thousand_questions_are_ruled_alike_from_their_text_and_their_other_answers_are_wrong()
     {
         var random = new Random(20260516);
         List<Question> sample = [.. Desk.Softball.Questions.Concat(Desk.Baseball.Questions).OrderBy(_ => random.Next()).Take(Folder.Count(1000, 20000))];
@@ -45,6 +45,9 @@ public class BankTests
             var outcome = Casebook.Hold(Shelf.Codes, play, Shelf.Today);
             wrong.AddRange(findings.Select(f => f.ToString()));
             wrong.AddRange(outcome.Misses);
+            // and held against each wrong answer it misses
+            foreach (var choice in question.Choices.Where(c => !c.Right))
+                if (Casebook.Hold(Shelf.Codes, PlayReader.Read(question.Id, question.Play.Replace($"is {question.Answer} by {question.Rule}", $"is {choice.Text}"), findings), Shelf.Today).AsPublished) wrong.Add($"{question.Id}: '{choice.Text}' is right too");
         }
         Assert.True(sample.Count >= 1000);
         Assert.Empty(wrong);

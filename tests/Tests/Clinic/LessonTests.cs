@@ -65,6 +65,7 @@ public class LessonTests
         Assert.Equal(subjects.Order(), lesson.All.Select(c => c.Sheet).Distinct().Order());
         foreach (var sheet in lesson.Numbers.Select(n => n.Sheet).Concat(lesson.Only.Select(o => o.Sheet)).Concat(lesson.Beliefs.Select(b => b.Belief.Sheet)).Concat(lesson.Follows.Select(f => f.Sheet))) Assert.Contains(sheet, subjects);
         Assert.Equal(lesson.All.Select(c => c.Key).Order(), lesson.Slides.SelectMany(s => s.Contrasts).Select(c => c.Key).Order());
+        Assert.DoesNotContain("@", lesson.Title);
         if (here != there) Assert.Equal(Make(here, there).All.Where(c => subjects.Contains(c.Sheet)).Select(c => c.Situation).Order(), lesson.All.Where(c => !c.Alone).Select(c => c.Situation).Order());
         else Assert.DoesNotContain(lesson.All, c => !c.Alone);
         foreach (var pair in lesson.All.Where(c => c.Alone))

@@ -208,9 +208,13 @@ public class LayoutTests
     public void Earth_that_lies_in_anothers_way_is_told_and_two_level_fields_have_none()
     {
         IReadOnlyList<string> Told(params string[] codes) => Mounds.Clashing([.. codes.Select(c => (c, Of(c)))]);
-        Assert.Contains("5 ft 2 in from that plate", Assert.Single(Told("softball/12U", "baseball/12U")));
-        Assert.Contains("5 ft 2 in from that plate", Assert.Single(Told("baseball/12U", "softball/12U")));
-        Assert.Contains("13 ft 10 in apart", Assert.Single(Told("baseball/12U", "baseball/18U")));
+        Assert.Equal("the mound of baseball/12U, 10 ft across and 6 in high, its middle 45 ft 2 in from home, lies in the level ground that is asked for by softball/12U (plate at 40 ft): use one that is carried away, or another diamond",
+            Assert.Single(Told("softball/12U", "baseball/12U")));
+        Assert.Single(Told("baseball/12U", "softball/12U", "softball/14U", "baseball/10U"));
+        // 59 ft less 45 ft 2 in: 13 ft 10 in, and 14 ft is reached
+        Assert.Contains("its middle 59 ft from home, lie in each other", Assert.Single(Told("baseball/12U", "baseball/18U")));
+        // 59 ft less 35 ft: 24 ft, and 9 ft and 8 ft reach 17 ft
+        Assert.Empty(Told("softball/10U", "baseball/18U"));
         Assert.Empty(Told("softball/12U", "softball/14U", "softball/18U"));
         // one mound at one place and of one height is one for both
         Assert.Empty(Told("baseball/10U", "baseball/12U"));

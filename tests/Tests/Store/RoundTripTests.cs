@@ -51,6 +51,22 @@ public class RoundTripTests
         Assert.Equal(before, source.Trail.Count());
     }
 
+    /// <summary>Evaluations of minors are on record, and none of them is in a file; reading the file back takes none of them away.</summary>
+    [Fact]
+    public void No_file_tells_the_steps_of_a_minor()
+    {
+        using var own = OwnStore.Oslemoor(Kept.Sqlite);
+        using var store = own.Open();
+        var minors = store.People.AsEnumerable().Where(p => p.IsMinor).Select(p => p.Key).ToHashSet();
+        var theirs = store.Evaluations.AsEnumerable().Where(e => minors.Contains(e.Umpire)).Select(e => e.Key).ToList();
+        Assert.NotEmpty(theirs);
+        var kind = FileKind.Named("evaluations")!;
+        var text = Export.Run(store, kind);
+        Assert.DoesNotContain(text.Split("\r\n"), row => minors.Contains(row.Split(',')[0]));
+        Assert.True(Take(store, kind, text).Fine);
+        Assert.Equal(theirs.Order(), store.Evaluations.AsEnumerable().Where(e => minors.Contains(e.Umpire)).Select(e => e.Key).Order());
+    }
+
     [Fact]
     public void Both_databases_export_the_same_bytes()
     {
