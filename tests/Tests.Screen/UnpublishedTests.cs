@@ -45,7 +45,7 @@ public class UnpublishedTests(FileDesk demo) : IClassFixture<FileDesk>
             (Umpire, $"/crews/swaps/new?person={Umpire}&game={game.Key}&place=plate", "Give it away"),
             (Umpire, feed, "SUMMARY:plate\\, " + game.Division),
             ($"president-{draft.League}", $"/crews/park/{draft.Park}?day={Day(game)}", $"<b>{draft.Umpire.ListName}</b>"), ($"president-{draft.League}", $"/crews?night={Day(game)}", $"<span>{draft.Umpire.ListName}</span>"),
-            (Umpire, $"/games/{game.Key}/cards?card=crew", $"plate: {draft.Umpire.Given}"), ($"president-{draft.League}", $"/games/{game.Key}/cards?card=crew", $"plate: {draft.Umpire.ListName}"),
+            (Umpire, $"/games/{game.Key}/cards?card=crew", $"Plate: {draft.Umpire.Given}"), ($"president-{draft.League}", $"/games/{game.Key}/cards?card=crew", $"Plate: {draft.Umpire.ListName}"),
             ("umpire-001", $"/evaluate/{game.Key}/{Umpire}", "action=\"/evaluations\""),
         ];
     }
