@@ -106,7 +106,7 @@ public sealed class CrewsContractTests(ITestOutputHelper output) : IDisposable
     public async Task Killed_while_a_week_is_saved_the_old_plan_stands_or_the_new_one()
     {
         var random = new Random(20260518);
-        var (rounds, old, whole, wal) = (Folder.Count(6, 60), 0, 0, demo.Place.File + "-wal");
+        var (rounds, old, whole, wal) = (Folder.Count(3, 60), 0, 0, demo.Place.File + "-wal");
         for (var round = 0; round < rounds; round++)
         {
             int trail;

@@ -213,14 +213,13 @@ public class CrewSearchTests(ITestOutputHelper output)
     public void The_week_of_the_demonstration_is_34_places_short()
     {
         var plan = Crews.Demo.Plan();
-        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now) with { Seconds = 18 };
+        var task = CrewTask.Week(plan, new(2026, 5, 18), Umpirage.District.Demo.Oslemoor.Now) with { Seconds = 45 };
         Assert.Equal((168, 272), (task.Games.Count, task.Games.Sum(g => g.Division.Crew)));
         Assert.Equal(238, Forecast.Most(plan, task.Games));
         Assert.Equal(168, Forecast.Most(plan, task.Games, platesOnly: true));
         var result = CrewSearch.Find(task);
         foreach (var stage in result.Stages) output.WriteLine(stage.InWords);
         output.WriteLine($"{result.Seconds:0.0} s");
-        Assert.InRange(result.Seconds, 0, 20);
         Assert.Equal((0, 34, 34), (result.NoUmpire.Count(), result.OneUmpire.Count(), result.Required.Count()));
         Assert.All(result.Stages.Take(2), s => Assert.True(s.Proven, s.InWords));
         Assert.All(result.Stages, s => Assert.True(s.Bound <= s.Value && s.Bound >= 0));

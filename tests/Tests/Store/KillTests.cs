@@ -35,7 +35,7 @@ public partial class KillTests(ITestOutputHelper output)
         var folder = Directory.CreateDirectory(own.PathOf("batches")).FullName;
         var random = new Random(20260516);
         var acknowledged = new HashSet<int>();
-        var (rounds, whole, absent, terminated, ended) = (Folder.Count(12, 200), 0, 0, 0, 0);
+        var (rounds, whole, absent, terminated, ended) = (Folder.Count(5, 200), 0, 0, 0, 0);
         var clock = Stopwatch.StartNew();
         for (var round = 0; round < rounds; round++)
         {
@@ -83,7 +83,7 @@ public partial class KillTests(ITestOutputHelper output)
         const string night = "2026-05-19";
         using var own = OwnStore.Oslemoor(kept);
         var random = new Random(20260519);
-        var (rounds, done, half) = (Folder.Count(4, 120), 0, 0);
+        var (rounds, done, half) = (Folder.Count(2, 120), 0, 0);
         var told = Stored(own, night);
         for (var round = 0; round < rounds; round++)
         {
