@@ -7,7 +7,8 @@ namespace Umpirage.Tests.Screen;
 /// <summary>A desk as its own process, on a store of its own, stopped and swept away at the end.</summary>
 public sealed class DeskProcess : IAsyncDisposable
 {
-    private static int next = 21000 + Environment.ProcessId % 5000 * 7;
+    // below the ports that the system itself gives to what connects
+    private static int next = 12000 + Environment.ProcessId % 1000 * 20;
 
     private readonly Process process;
     private readonly string folder;
@@ -59,7 +60,7 @@ public sealed class DeskProcess : IAsyncDisposable
 
     private static async Task<DeskProcess> Start(bool postgres, bool demo, string folder, Place place)
     {
-        var port = Interlocked.Increment(ref next);
+        var port = FreePort();
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = folder };
         start.ArgumentList.Add(Path.Combine(Root, "src", "Web", "bin", "Release", "net10.0", "Umpirage.Web.dll"));
         foreach (var word in (string[])(postgres ? ["--postgres", place.Postgres!] : ["--data", place.File!])) start.ArgumentList.Add(word);
@@ -88,6 +89,21 @@ public sealed class DeskProcess : IAsyncDisposable
     {
         await Close();
         return await Start(postgres, demo: true, folder, Place);
+    }
+
+    private static int FreePort()
+    {
+        while (true)
+        {
+            var port = Interlocked.Increment(ref next);
+            try
+            {
+                using var taken = new System.Net.Sockets.TcpListener(System.Net.IPAddress.Loopback, port);
+                taken.Start();
+                return port;
+            }
+            catch (System.Net.Sockets.SocketException) { }
+        }
     }
 
     private void Hear(string? line)
