@@ -22,7 +22,8 @@ public sealed class Classroom(Settings settings, Shelf shelf, Func<DistrictStore
 
     private sealed record Drawn(Codebook Book, PhraseBook Phrases, CertificateBook Certificates)
     {
-        public ConcurrentDictionary<(string Code, DateOnly Day), Lazy<(Bank? Bank, IReadOnlyList<string> Faults)>> Banks { get; } = [];
+        public WorkedOut<(string Code, DateOnly Day), Bank> Banks { get; } = new((key, found) =>
+            Casebook.Code(Book, key.Code, key.Day, fault => found.Add(new(FindingKind.UnknownWord, "clinic", 0, fault))) is { } code ? District.Clinic.Bank.Of(Book, Phrases, code, []) : null, MostBanks);
         public ConcurrentDictionary<(string Game, string Edition, Difficulty Difficulty), Lazy<IReadOnlySet<string>>> InTests { get; } = [];
     }
 
@@ -40,14 +41,9 @@ public sealed class Classroom(Settings settings, Shelf shelf, Func<DistrictStore
     /// <summary>The questions of a code on a day; null, with the reasons, when there is no such code.</summary>
     public Bank? Bank(string code, DateOnly day, List<string> faults)
     {
-        var now = Now;
-        if (now.Banks.Count > MostBanks) now.Banks.Clear();
-        var (bank, told) = now.Banks.GetOrAdd((code, day), key => new(() =>
-        {
-            var wrong = new List<string>();
-            return Casebook.Code(now.Book, key.Code, key.Day, wrong.Add) is { } read ? (District.Clinic.Bank.Of(now.Book, now.Phrases, read, []), wrong) : (null, wrong);
-        })).Value;
-        faults.AddRange(told);
+        var found = new List<Finding>();
+        var bank = Now.Banks.Of((code, day), found);
+        faults.AddRange(found.Select(f => f.Message));
         return bank;
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
@@ -66,7 +65,12 @@ public sealed class Shelf
         public CardCodes Cards { get; } = new(Book);
         public PitchingCodes Pitching => Cards.Pitching;
         public CalendarCodes? Calendar { get; set; }
-        public ConcurrentDictionary<(string One, string Two, DateOnly Day), Lazy<IReadOnlyList<SheetDifference>>> Crossovers { get; } = [];
+        public WorkedOut<(string One, string Two, DateOnly Day), IReadOnlyList<SheetDifference>> Crossovers { get; } = new((key, found) =>
+        {
+            void Fault(string fault) => found.Add(new(FindingKind.UnknownWord, "desk", 0, fault));
+            var (here, there) = (Casebook.Code(Book, key.One, key.Day, Fault), Casebook.Code(Book, key.Two, key.Day, Fault));
+            return here is null || there is null ? null : Rules.Codes.Crossover.Of(Book, here, there, []);
+        }, MostCrossovers);
         public WorkedOut<(string Sheet, string Code, DateOnly Day), Table> Tables { get; } = new((key, found) => Casebook.Table(Book, key.Code, key.Sheet, key.Day, "desk", found), MostTables);
     }
 
@@ -129,12 +133,10 @@ public sealed class Shelf
     /// <summary>Two codes compared, sheet by sheet; kept like tables are.</summary>
     public IReadOnlyList<SheetDifference> Crossover(string one, string two, DateOnly day, List<string> faults)
     {
-        var reading = now;
-        if (reading.Crossovers.Count > MostCrossovers) reading.Crossovers.Clear();
-        var here = Casebook.Code(reading.Book, one, day, faults.Add);
-        var there = Casebook.Code(reading.Book, two, day, faults.Add);
-        if (here is null || there is null) return [];
-        return reading.Crossovers.GetOrAdd((one, two, day), _ => new(() => Rules.Codes.Crossover.Of(reading.Book, here, there, []))).Value;
+        var found = new List<Finding>();
+        var compared = now.Crossovers.Of((one, two, day), found);
+        faults.AddRange(found.Select(f => f.Message));
+        return compared ?? [];
     }
 
     /// <summary>The code taken when nobody named one: a division as it is played here, else the roster's.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Umpirage.Rules.Codes;
 using Umpirage.Rules.Ground;
@@ -14,7 +13,7 @@ public static class Cards
     private const int MostTables = 100;
 
     /// <summary>What was worked out for a set of manuals, kept as long as they are.</summary>
-    private static readonly ConditionalWeakTable<Codebook, ConcurrentDictionary<(string Crew, string Address, DateOnly Day), Table>> Worked = [];
+    private static readonly ConditionalWeakTable<Codebook, WorkedOut<(string Crew, string Address, DateOnly Day), Table>> Worked = [];
 
     private const string Caught = "fly caught in the outfield", Through = "hit through to the outfield";
 
@@ -57,16 +56,15 @@ public static class Cards
     }
 
     /// <summary>A crew's sheet worked out under a manual; null with the reasons.</summary>
-    public static Table? Table(Codebook manuals, Sheet sheet, CodeAddress address, DateOnly today, List<Finding> findings)
+    public static Table? Table(Codebook manuals, Sheet sheet, CodeAddress address, DateOnly today, List<Finding> findings) =>
+        Worked.GetValue(manuals, book => new((key, found) => Under(book, book.Sheet(key.Crew)!, CodeAddress.Read(key.Address)!, key.Day, found), MostTables)).Of((sheet.Name, address.ToString(), today), findings);
+
+    private static Table? Under(Codebook manuals, Sheet sheet, CodeAddress address, DateOnly today, List<Finding> findings)
     {
-        var (kept, key) = (Worked.GetOrCreateValue(manuals), (sheet.Name, address.ToString(), today));
-        if (kept.TryGetValue(key, out var known)) return known;
         var faults = new List<string>();
         var code = Code.Of(manuals, address, today, faults);
         findings.AddRange(faults.Select(f => new Finding(FindingKind.UnknownWord, "mechanics", 0, f)));
-        if (code is null || manuals.Bind(sheet, code.Stack, findings) is not { } bound || CodeSheet.Of(bound, code, findings) is not { } under) return null;
-        if (kept.Count > MostTables) kept.Clear();
-        return kept.GetOrAdd(key, _ => Rules.Codes.Table.Of(under));
+        return code is not null && manuals.Bind(sheet, code.Stack, findings) is { } bound && CodeSheet.Of(bound, code, findings) is { } under ? Rules.Codes.Table.Of(under) : null;
     }
 
     private static int[]? Facts(Table table, IReadOnlyList<string> given, List<Finding> findings)
