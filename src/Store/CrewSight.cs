@@ -14,7 +14,12 @@ public sealed record CrewSight(DateTime? Now)
     public static CrewSight Of(Viewer viewer, DateTime now) => viewer.May(Deed.SetCrews) ? All : new(now);
 
     /// <summary>Whether anything of a game's crew may be seen, be it that a place is open.</summary>
-    public bool Sees(CrewRecords records, ScheduledGame game) => Now is not { } now || game.Start <= now || records.Published.Any(p => p.Game == game.Key);
+    public Func<ScheduledGame, bool> Sees(CrewRecords records)
+    {
+        if (Now is not { } now) return _ => true;
+        var told = Published.Of(records.Published);
+        return game => game.Start <= now || told.Has(game.Key);
+    }
 
     public CrewRecords Of(CrewRecords records) =>
         Now is { } now ? records with { Assignments = [.. Published.Of(records.Published).Known(records.Games, records.Assignments, now)] } : records;

@@ -19,7 +19,8 @@ public sealed record CrewBoard(DateOnly Monday, CrewPlan Plan, IReadOnlyList<Cre
         var monday = AsOffered.Monday(day);
         var sight = CrewSight.Of(viewer, now);
         var plan = CrewDesk.Plan(store, shelf, sight);
-        var week = plan.Games.Where(g => g.Day >= monday && g.Day < monday.AddDays(Week) && CrewPlace.Of(g.Division).Count > 0 && viewer.May(Deed.SeeCrews, league: g.Home.League)).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal).ToLookup(g => sight.Sees(plan.Records, g.Game));
+        var sees = sight.Sees(plan.Records);
+        var week = plan.Games.Where(g => g.Day >= monday && g.Day < monday.AddDays(Week) && CrewPlace.Of(g.Division).Count > 0 && viewer.May(Deed.SeeCrews, league: g.Home.League)).OrderBy(g => g.Start).ThenBy(g => g.Key, StringComparer.Ordinal).ToLookup(g => sees(g.Game));
         List<CrewGame> games = [.. week[true]];
         var sets = viewer.May(Deed.SetCrews);
         return new(monday, plan, games, week[false].Count(), sets, new(() => (sets ? games.Where(g => g.Start > now).SelectMany(plan.CrewOf).SelectMany(s => CrewCheck.Of(plan, s)) : []).ToLookup(b => b.Game)),

@@ -37,13 +37,14 @@ internal static class CrewsVerb
         }
         using var store = DistrictOf.Open(request, make: false);
         if (store is null) return Verb.Unusable;
-        var plan = CrewPlan.Of(CrewReader.Read(store, asked.Heat is { } heat && store.Games.Find(asked.Game) is { } hot ? new Dictionary<DateOnly, double> { [hot.Day] = heat } : null), UmpiresCodes.For(store.Codes!()));
+        CrewRecords Records() => CrewReader.Read(store, asked.Heat is { } heat && store.Games.Find(asked.Game) is { } hot ? new Dictionary<DateOnly, double> { [hot.Day] = heat } : null);
+        CrewPlan Plan() => CrewPlan.Of(Records(), UmpiresCodes.For(store.Codes!()));
         return asked.Deed switch
         {
-            "solve" => Solve(request, asked, store, plan), "check" => Check(request, asked, store, plan), "forecast" => Foresee(request, asked, store, plan),
-            "diff" => CrewsPublished.Diff(request, store, plan.Records, Monday(asked, store)), "publish" => CrewsPublished.Publish(request, store, Monday(asked, store)),
+            "solve" => Solve(request, asked, store, Plan()), "check" => Check(request, asked, store, Plan()), "forecast" => Foresee(request, asked, store, Plan()),
+            "diff" => CrewsPublished.Diff(request, store, Records(), Monday(asked, store)), "publish" => CrewsPublished.Publish(request, store, Monday(asked, store)),
             "freeze" or "thaw" => CrewsPublished.Freeze(request, store, asked.Game, asked.Deed == "freeze"),
-            _ => OneGame(request, asked, plan),
+            _ => OneGame(request, asked, Plan()),
         };
     }
 

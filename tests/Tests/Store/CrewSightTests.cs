@@ -40,7 +40,7 @@ public class CrewSightTests
             var records = CrewReader.Read(store);
             // the places of a few games and those of all records are the same
             Assert.Equal(Text(sight.Of(store, games)), Text(sight.Of(records).Assignments));
-            return $"{Text(sight.Of(store, games))}; {string.Join(' ', games.Select(g => sight.Sees(records, g) ? g.Key : "-").Order(StringComparer.Ordinal))}";
+            return $"{Text(sight.Of(store, games))}; {string.Join(' ', games.Select(g => sight.Sees(records)(g) ? g.Key : "-").Order(StringComparer.Ordinal))}";
         }
         foreach (var role in (Role[])[Role.Chief, Role.Assigner]) Assert.Equal("a ben, b ben, c ann; a b c", Seen(role));
         foreach (var role in Enum.GetValues<Role>().Except([Role.Chief, Role.Assigner])) Assert.Equal("a ben, b ann; - a b", Seen(role));
