@@ -47,8 +47,8 @@ public sealed record DiamondSheet(Diamond Diamond, Park Park, DateOnly Day, IRea
         return starts.Count == 0 ? (UsualFrom, UsualUntil) : ($"{starts.Min():HH:mm}", starts.Max().Add(UsualGame) is var over && over < end ? $"{over:HH:mm}" : "23:59");
     }
 
-    /// <param name="usual">The hours where none were asked for.</param>
     /// <summary>The sun over the diamond; null, with the reasons if any, when nobody knows where it looks or the hours cannot be read.</summary>
+    /// <param name="usual">The hours where none were asked for.</param>
     public SunPath? Sun((string From, string Until) usual, DiamondAsked asked, string zoneName, List<string> faults)
     {
         var before = faults.Count;

@@ -47,7 +47,7 @@ public sealed record GearFile(string Title, string Code, string Found, IReadOnly
                     case "code": code = value; continue;
                     case "found": found = value; continue;
                 }
-                if (GearKind.At(line) is not { } kind) { astray = true; Fault(FindingKind.UnreadableLine, number, $"cannot read '{Short(line)}'. {(Words.Near(line.Split(' ')[0], GearKind.All.Select(k => k.Name)) is { Count: > 0 } near ? $"Did you mean '{Words.Or(near)}'? " : "")}A line at the beginning is Gear:, code:, found:, or a piece: {GearKind.Names}, with its name"); continue; }
+                if (GearKind.At(line) is not { } kind) { astray = true; Fault(FindingKind.UnreadableLine, number, $"cannot read '{Short(line)}'. {(Words.Near(line.Split(' ')[0], GearKind.All.Select(k => k.Name)) is { Count: > 0 } near ? Words.Upper(Words.Meant(near)) + " " : "")}A line at the beginning is Gear:, code:, found:, or a piece: {GearKind.Names}, with its name"); continue; }
                 if (items.Any(i => Words.Same(i.Name, line))) Fault(FindingKind.ImpossibleValue, number, $"'{line}' stands here twice; give each piece its own name");
                 items.Add(new(kind, line, number));
                 continue;

@@ -7,6 +7,9 @@ public sealed record Viewer(Person? Person, IReadOnlyList<RoleHeld> Roles, IRead
 
     public bool Is(Role role) => Roles.Any(r => r.Role == role);
 
+    /// <summary>Whether a record of this person is the viewer's own, or that of a child the viewer answers for.</summary>
+    public bool IsOwn(string person) => Person is { } self && (self.Key == person || Children.Contains(person));
+
     /// <summary>Whether this viewer says yes or no for somebody: an adult for themselves, a guardian for a minor.</summary>
     public bool AnswersFor(Person person) => Person is { IsMinor: false } own && (person.IsMinor ? Children.Contains(person.Key) : own.Key == person.Key);
 
@@ -19,13 +22,13 @@ public sealed record Viewer(Person? Person, IReadOnlyList<RoleHeld> Roles, IRead
     {
         if (Access.Open.Contains(deed)) return true;
         if (Person is null) return false;
-        if (deed is Deed.SeeOwn or Deed.SeeContact && person is not null && (person == Person.Key || Children.Contains(person))) return true;
+        if (deed is Deed.SeeOwn or Deed.SeeContact && person is not null && IsOwn(person)) return true;
         return Roles.Any(r => Access.Of(r.Role, deed) switch
         {
             Reach.District => true,
             Reach.League => league is not null && r.League == league,
             Reach.Team => team is not null && r.Team == team,
-            Reach.Self => person is not null && (person == Person.Key || Children.Contains(person)),
+            Reach.Self => person is not null && IsOwn(person),
             _ => false,
         });
     }

@@ -16,7 +16,9 @@ namespace Umpirage.District.Visits;
 public sealed record Evaluation(
     string Key, string Umpire, string Evaluator, DateOnly On, string Game, string Form, string Division, int Crew, int MinutesWatched, string Conditions, string Marks, string Strengths, string Goals, string OwnView, string Reply)
 {
-    private const string NotSeen = " not seen";
+    /// <summary>Behind an item that was not seen.</summary>
+    public const string NotSeen = " not seen";
+
     private const int ShortestVisit = 20, LongestLine = 200;
 
     public static string KeyOf(string game, string umpire, string evaluator) => $"{game}/{umpire}/{evaluator}";
@@ -43,7 +45,8 @@ public sealed record Evaluation(
 
     public Visit Visit => new(Umpire, Position, On, Evaluator);
 
-    private IEnumerable<string> Parts => Marks.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    /// <summary>The marks one by one, as they are written.</summary>
+    public IEnumerable<string> Parts => Marks.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>Everything that is wrong with an evaluation; none when it can be filed.</summary>
     /// <param name="subjects">Subjects of the rules that a goal may be about.</param>

@@ -32,19 +32,19 @@ public sealed class EvaluationFile : FileKind
         if (row.Fine("on") && evaluation.On > known.Today) row.Fault("on", Written.Day(evaluation.On), $"a day up to {Written.Day(known.Today)}");
         if (row.Fine("form") && Form.PositionOf(evaluation.Form) is null) row.Fault("form", evaluation.Form, "an id that begins with its position, plate or base");
         if (row.Fine("own view") && evaluation.OwnView == "") row.Fault("own view", "", "what the umpire said first");
-        if (row.Fine("marks")) Marks(row, evaluation.Marks);
+        if (row.Fine("marks")) Marks(row, evaluation);
         foreach (var goal in evaluation.ToWorkOn.Where(g => g.About == "" || g.Words.Trim() == "")) row.Fault("goals", goal.Words, "what it is about, a colon, and what to do: slot: head still on every pitch");
         return [evaluation];
     }
 
     private static string Lines(Row row, string column) => string.Join('\n', row.Text(column, LongestText).ReplaceLineEndings("\n").Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
 
-    private static void Marks(Row row, string marks)
+    private static void Marks(Row row, Evaluation evaluation)
     {
         var items = new HashSet<string>();
-        foreach (var part in marks.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (var part in evaluation.Parts)
         {
-            var (item, step) = part.EndsWith(" not seen", StringComparison.Ordinal) ? (part[..^9], "1") : part.LastIndexOf(' ') is > 0 and var at ? (part[..at], part[(at + 1)..]) : (part, "");
+            var (item, step) = part.EndsWith(Evaluation.NotSeen, StringComparison.Ordinal) ? (part[..^Evaluation.NotSeen.Length], "1") : part.LastIndexOf(' ') is > 0 and var at ? (part[..at], part[(at + 1)..]) : (part, "");
             if (!int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out var given) || given is < 1 or > HighestStep) row.Fault("marks", part, $"an item with a step from 1 to {HighestStep}, or 'not seen': slot 3");
             else if (!items.Add(item)) row.Fault("marks", part, $"one step for '{item}'");
         }

@@ -10,6 +10,9 @@ public sealed record Imported(int Added, int Changed, int Same, int Removed, IRe
 {
     public bool Fine => Faults.Count == 0;
 
+    /// <summary>The faults without their rows, for what was typed into a form; what is wrong in several rows alike is told once.</summary>
+    public IReadOnlyList<District.People.FieldFault> InFields => [.. Faults.Select(f => new District.People.FieldFault(f.Column, f.Found, f.Allowed)).Distinct()];
+
     public string InWords => Fine ? $"{Added} added, {Changed} changed, {Same} the same{(Removed > 0 ? $", {Removed} removed" : "")}" : $"nothing imported: {Faults.Count} {(Faults.Count == 1 ? "fault" : "faults")}";
 }
 

@@ -38,7 +38,6 @@ public sealed class LayerFile : FileKind
         return [option];
     }
 
-
     private static DateTime At(Row row)
     {
         var text = row.Text("at");

@@ -45,7 +45,7 @@ internal static class DiamondDeeds
         app.MapPost("/diamonds/{key}/bearing", (string key, [FromForm] string looks, IFormCollection _, DistrictStore store, Sitting sitting) =>
         {
             if (store.Diamonds.Find(key) is not { } diamond) return Results.NotFound();
-            if (Compass.Read(Typed.Cut(looks, 20), []) is not { } degrees) return Doors.Faulty([new("direction", Typed.Cut(looks, 20), "0 to 360, degrees clockwise from true north in which second lies from home")]);
+            if (Compass.Read(Typed.Cut(looks, 20), []) is not { } degrees) return Doors.Faulty("direction", Typed.Cut(looks, 20), "0 to 360, degrees clockwise from true north in which second lies from home");
             store.Actor = sitting.Actor;
             store.Put(diamond with { Bearing = Compass.Turned(degrees) });
             store.SaveChanges();

@@ -18,7 +18,8 @@ internal static class HoursDeeds
         {
             List<string> days = [.. form["day"].OfType<string>().Distinct().Take(7)];
             if (days.Count == 0) return [new("day", "none", "at least one day of the week")];
-            return Rows(store, new AvailabilityFile(), days.Select(day => new Dictionary<string, string> { ["person"] = key, ["day"] = Typed.Cut(day, 20), ["from"] = Typed.Cut(from, 20), ["until"] = Typed.Cut(until, 20) }));
+            // by the same rules as a file's rows
+            return Import.Typed(store, new AvailabilityFile(), [.. days.Select(day => new Dictionary<string, string> { ["person"] = key, ["day"] = Typed.Cut(day, 20), ["from"] = Typed.Cut(from, 20), ["until"] = Typed.Cut(until, 20) })]).InFields;
         })).Needs(Deed.OfferHours);
         app.MapPost("/crews/hours/{key}/back", (string key, [FromForm] string? day, [FromForm] string? from, IFormCollection _, Sitting sitting, DistrictStore store) => Own(key, sitting, store, () =>
         {
@@ -31,7 +32,7 @@ internal static class HoursDeeds
         app.MapPost("/crews/hours/{key}/away", (string key, [FromForm] string? from, [FromForm] string? until, IFormCollection _, Sitting sitting, DistrictStore store) => Own(key, sitting, store, () =>
         {
             var first = Typed.Cut(from, 20);
-            return Rows(store, new AwayFile(), [new Dictionary<string, string> { ["person"] = key, ["from"] = first, ["until"] = Typed.Cut(until, 20) is { Length: > 0 } last ? last : first }]);
+            return Import.Typed(store, new AwayFile(), new Dictionary<string, string> { ["person"] = key, ["from"] = first, ["until"] = Typed.Cut(until, 20) is { Length: > 0 } last ? last : first }).InFields;
         })).Needs(Deed.OfferHours);
         app.MapPost("/crews/hours/{key}/there", (string key, [FromForm] string? from, IFormCollection _, Sitting sitting, DistrictStore store) => Own(key, sitting, store, () =>
         {
@@ -59,8 +60,4 @@ internal static class HoursDeeds
         var faults = change();
         return faults.Count > 0 ? Doors.Faulty(faults) : Results.Redirect(key == sitting.Viewer.Person!.Key ? "/crews/hours" : $"/crews/hours/{Uri.EscapeDataString(key)}");
     }
-
-    /// <summary>By the same rules as a file's rows.</summary>
-    private static IReadOnlyList<FieldFault> Rows(DistrictStore store, FileKind kind, IEnumerable<Dictionary<string, string>> rows) =>
-        [.. Import.Typed(store, kind, [.. rows]).Faults.Select(f => new FieldFault(f.Column, f.Found, f.Allowed)).Distinct()];
 }

@@ -18,7 +18,7 @@ internal static class OwnFeed
     {
         app.MapPost("/me/feed", ([FromForm] string person, IFormCollection _, HttpContext http, Sitting sitting, DistrictStore store) =>
         {
-            if (!Own(sitting.Viewer, person)) return Results.StatusCode(StatusCodes.Status403Forbidden);
+            if (!sitting.Viewer.IsOwn(person)) return Results.StatusCode(StatusCodes.Status403Forbidden);
             if (store.People.Find(person) is not { } whose || !store.Officials.Any(o => o.Person == person)) return Doors.Faulty("person", person, "an umpire on record");
             var secret = Convert.ToHexString(RandomNumberGenerator.GetBytes(SecretBytes)).ToLowerInvariant();
             store.Actor = sitting.Actor;
@@ -28,7 +28,7 @@ internal static class OwnFeed
         }).Needs(Deed.SeeOwn);
         app.MapPost("/me/feed/end", ([FromForm] string person, IFormCollection _, Sitting sitting, DistrictStore store) =>
         {
-            if (!Own(sitting.Viewer, person)) return Results.StatusCode(StatusCodes.Status403Forbidden);
+            if (!sitting.Viewer.IsOwn(person)) return Results.StatusCode(StatusCodes.Status403Forbidden);
             if (store.FeedKeys.Find(person) is not { } known) return Doors.Faulty("person", person, "somebody with an address");
             store.Actor = sitting.Actor;
             store.Remove(known);
@@ -42,9 +42,6 @@ internal static class OwnFeed
                 ? Results.File(Encoding.UTF8.GetBytes(CalendarFile.OfUmpire(store, key.Person)), "text/calendar; charset=utf-8", "games.ics") : Results.NotFound();
         }).ForAnybody();
     }
-
-    /// <summary>One's own, or a child's one answers for.</summary>
-    private static bool Own(Viewer viewer, string person) => person == viewer.Person!.Key || viewer.Children.Contains(person);
 
     private static string Digest(string secret) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
 }

@@ -24,7 +24,7 @@ internal static class PitchingDeeds
             store.Actor = sitting.Actor;
             // the same door as a file's, with the same faults
             var kept = Import.Typed(store, new LogFile(), cells);
-            if (!kept.Fine) return Doors.Faulty([.. kept.Faults.Select(f => new FieldFault(f.Column, f.Found, f.Allowed))]);
+            if (!kept.Fine) return Doors.Faulty(kept.InFields);
             return Results.Redirect($"/pitchers/{Uri.EscapeDataString(team)}/{Uri.EscapeDataString(player)}?game={Uri.EscapeDataString(game)}");
         }).Needs(Deed.CountPitches);
 }

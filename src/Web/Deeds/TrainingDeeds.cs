@@ -20,7 +20,7 @@ internal static class TrainingDeeds
             // the same door as a file's, with the same faults
             var cells = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase) { ["unit"] = unit, ["day"] = Typed.Cut(day, 20), ["from"] = Typed.Cut(from, 20), ["place"] = Typed.Cut(place, 80), ["taught by"] = Typed.Cut(taught, 64) };
             var kept = Import.Typed(store, new ClinicFile(), cells);
-            return kept.Fine ? Results.Redirect("/training#clinics") : Doors.Faulty([.. kept.Faults.Select(f => new FieldFault(f.Column, f.Found, f.Allowed))]);
+            return kept.Fine ? Results.Redirect("/training#clinics") : Doors.Faulty(kept.InFields);
         }).Needs(Deed.Teach);
         app.MapPost("/training/sign-in", ([FromForm] string unit, [FromForm] string day, [FromForm] string? place, IFormCollection form, Sitting sitting, DistrictStore store) =>
         {
